@@ -1,0 +1,12 @@
+export {
+  abbreviationIn,
+  allStitches,
+  hasStitch,
+  lookupStitch,
+  nameIn,
+  normaliseSpelling,
+  spellings,
+  stitchOf,
+} from "./lookup.ts";
+export type { Family, Hold, Stitch } from "./stitch.ts";
+export type { Terms } from "./terms.ts";
