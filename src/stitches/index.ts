@@ -1,3 +1,4 @@
+export { codesCovered, coversPlace } from "./families.ts";
 export {
   abbreviationIn,
   allStitches,
