@@ -1,0 +1,11 @@
+export { colourNotListed, type Facts as ColourNotListedFacts } from "./colour-not-listed.ts";
+export { definedNotUsed, type Facts as DefinedNotUsedFacts } from "./defined-not-used.ts";
+export { type Facts as HookNotListedFacts, hookNotListed } from "./hook-not-listed.ts";
+export { type Facts as LineMendedFacts, lineMended } from "./line-mended.ts";
+export { type Facts as LineNotUnderstoodFacts, lineNotUnderstood } from "./line-not-understood.ts";
+export { type Facts as ListLengthFacts, listLength } from "./list-length.ts";
+export { type Facts as ListOutOfOrderFacts, listOutOfOrder } from "./list-out-of-order.ts";
+export { type Facts as NotDefinedFacts, notDefined } from "./not-defined.ts";
+export { type Facts as NotionNotListedFacts, notionNotListed } from "./notion-not-listed.ts";
+export { type Facts as TermsMixedFacts, termsMixed } from "./terms-mixed.ts";
+export { type Facts as UnevenStepFacts, unevenStep } from "./uneven-step.ts";
