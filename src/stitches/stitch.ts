@@ -22,21 +22,21 @@ export interface Stitch {
   readonly code: string;
   readonly us: { readonly abbreviation: string; readonly name: string };
   readonly uk: { readonly abbreviation: string; readonly name: string };
-  /** Further spellings met in patterns, lower case, without dots or spaces, US terms: "hdcdec", "invdec". */
+  /** Further spellings met in patterns, US terms: "hdc dec". Letter case, dots, hyphens and spaces in them do not matter. */
   readonly alsoUs?: readonly string[];
   readonly alsoUk?: readonly string[];
   readonly family: Family;
   readonly hold: Hold;
   /** Places it takes one after the other: 1, 2 for a two-together, 0 for a chain. */
   readonly takes: number;
-  /** Places it makes: 1, 2 for a plain increase, 5 for a five-stitch shell. */
+  /** Places it makes: 1, 2 for a plain increase, 5 for a five-stitch shell. Chains in `parts` are places too. */
   readonly makes: number;
   /**
    * What it makes, where that is not `makes` stitches of its own code: the codes in order, "ch 2" for a run of
    * two chains with the space under it. A V-stitch is ["dc", "ch 1", "dc"].
    */
   readonly parts?: readonly string[];
-  /** Height in rows of single crochet. Source: computation notes, section 1 (heights by stitch), else from memory. */
+  /** Height in rows of single crochet. Source: computation notes, section 8 (sc, hdc, dc), else as `source` says. */
   readonly height: number;
   /** Whether patterns usually define it before use; a special stitch is named in counts as one thing. */
   readonly special: boolean;

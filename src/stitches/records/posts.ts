@@ -34,6 +34,17 @@ function postSpellings({ word, letter }: Side, form: string): readonly string[] 
   ];
 }
 
+/** The few of them that decreases are made from. */
+function postBases({ word, letter }: Side, form: string): readonly string[] {
+  return [
+    `${letter}p ${form}`,
+    `${form} ${letter}p`,
+    `${word} post ${form}`,
+    `r ${form} ${letter}`,
+    `raised ${form} ${word}`,
+  ];
+}
+
 function post(stem: Stem, side: Side): Stitch {
   return {
     code: `${side.letter}p${stem.code}`,
@@ -71,7 +82,7 @@ function postTogether(stem: Stem, side: Side, count: number): Stitch {
       name: `raised ${stem.uk.name} ${side.word} ${count} together`,
     },
     ...spellWith(stem, (form) =>
-      postSpellings(side, form).flatMap((spelling) => [
+      postBases(side, form).flatMap((spelling) => [
         `${spelling} ${count} tog`,
         `${spelling} ${count} together`,
         `${spelling} ${wordFor(count)} together`,
