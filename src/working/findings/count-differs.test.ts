@@ -57,3 +57,19 @@ it("tells apart sizes with more and sizes with fewer", () =>
     "Print 3, 8 and 13 ch-2 sps after Rnd 4 in sizes S, M and L.",
     "Change Rnd 4 so that it makes 1, 9 and 12 ch-2 sps in sizes S, M and L.",
   ]));
+
+it("speaks of several rows in the plural", () =>
+  expect(
+    said(countDiffers, {
+      row: "Rows 5-12",
+      of: null,
+      printed: [{ size: "one size", n: 1 }],
+      worked: [{ size: "one size", n: 2 }],
+      how: null,
+    }),
+  ).toEqual([
+    "Rows 5-12 do not come to their printed count: 1 st printed, 2 worked.",
+    "That is 1 more than printed.",
+    "Print 2 sts after Rows 5-12.",
+    "Change Rows 5-12 so that they make 1 st.",
+  ]));
