@@ -83,12 +83,24 @@ describe("lookupStitch", () => {
     expect(code(spelling, "UK")).toBe(wanted);
   });
 
-  it.each(["dtog", "st", "sp", "inc", "dec", "turn", "", "s", "pcs", "row", "tch", "1"])(
-    "finds no stitch in %o",
-    (word) => {
-      for (const terms of TERMS) expect(lookupStitch(word, terms)).toBeUndefined();
-    },
-  );
+  it.each([
+    "dtog",
+    "2 sc inc",
+    "3 sc dec",
+    "st",
+    "sp",
+    "inc",
+    "dec",
+    "turn",
+    "",
+    "s",
+    "pcs",
+    "row",
+    "tch",
+    "1",
+  ])("finds no stitch in %o", (word) => {
+    for (const terms of TERMS) expect(lookupStitch(word, terms)).toBeUndefined();
+  });
 
   // Common practice: "sc" in a key means that the pattern is in US terms.
   it("does not know sc and hdc in UK terms", () => {

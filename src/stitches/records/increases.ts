@@ -17,8 +17,6 @@ function increase(stem: Stem, count: 2 | 3): Stitch {
     ...spellWith(stem, (form) => [
       `${form} ${lead}inc`,
       `${form} ${lead}increase`,
-      `${count} ${form} inc`,
-      `${count} ${form} increase`,
       ...(count === 2 ? [`inc ${form}`, `increase ${form}`] : []),
     ]),
     family: stem.family,

@@ -1,7 +1,8 @@
 import type { Stitch } from "../stitch.ts";
 import { RECALLED, SC, SEEN_UK, STEMS, type Stem, spellWith, wordFor } from "./stems.ts";
 
-/** Ways several stitches closed as one are written: "dc2tog", "2dctog", "dc 2 together", "dc dec", "3-dc dec". */
+/** Ways several stitches closed as one are written: "dc2tog", "2dctog", "dc 2 together", "dc dec". */
+// "3 sc dec" is not among them: it may be three decreases or one of three stitches, and only its pattern can say.
 function togetherSpellings(form: string, count: number): readonly string[] {
   const word = wordFor(count);
   return [
@@ -18,8 +19,6 @@ function togetherSpellings(form: string, count: number): readonly string[] {
     `${count} ${form}s together`,
     `${word} ${form} together`,
     `${word} ${form}s together`,
-    `${count} ${form} dec`,
-    `${count} ${form} decrease`,
     `${form} ${count} dec`,
     ...(count === 2 ? [`${form} dec`, `dec ${form}`, `${form} decrease`, `decrease ${form}`] : []),
     // "double treble dec" would be a decrease of another stitch, so the word double only stands after the name.
