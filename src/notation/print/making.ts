@@ -1,0 +1,75 @@
+import { hasStitch, stitchOf } from "../../stitches/index.ts";
+import type { ChainClause, GroupClause, SkipClause, Target, UnderstoodClause, WorkClause } from "../tree.ts";
+import { isOne, printAmount } from "./amounts.ts";
+import { printTarget } from "./places.ts";
+import { LOOP_NAMES, printParts, printStitch, printStitches, SHORT_LOOPS } from "./stitch-words.ts";
+import type { PrintStyle, Setting } from "./style.ts";
+
+/** "ch 3 (counts as dc)", "ch a multiple of 8 plus 5". */
+export function printChain(clause: ChainClause, setting: Setting): string {
+  const { multiple, countsAs } = clause;
+  const chain = multiple
+    ? `ch a multiple of ${multiple.of}${multiple.plus === 0 ? "" : ` plus ${multiple.plus}`}`
+    : `ch ${printAmount(clause.count)}`;
+  if (!countsAs) return chain;
+  const throughout = countsAs.throughout ? " here and throughout" : "";
+  const meaning =
+    countsAs.parts.length === 0
+      ? "does not count as a st"
+      : `counts as ${printParts(countsAs.parts, setting.style)}`;
+  return `${chain} (${meaning}${throughout})`;
+}
+
+/** "sc in next 5 sts", "2 dc in last st", "24 hdc BLO", "FPdc around next st". */
+export function printWork(clause: WorkClause, setting: Setting): string {
+  const { style } = setting;
+  const { stitch, count, target } = clause;
+  const number = count === undefined ? "" : `${printAmount(count)} `;
+  const name =
+    count === undefined || isOne(count) ? printStitch(stitch, style) : printStitches(stitch, style);
+  const parts = [`${number}${name}`];
+  if (clause.loops) parts.push(SHORT_LOOPS[clause.loops] ?? `in ${LOOP_NAMES[clause.loops]}`);
+  if (clause.colour !== undefined) parts.push(`with ${clause.colour}`);
+  const place = printPlace(target, setting, prepositionOf(stitch, target));
+  if (place !== "") parts.push(place);
+  if (clause.named !== undefined) parts.push(`(${clause.named} made)`);
+  return parts.join(" ");
+}
+
+/** "(sc, ch 2, sc) in next st". */
+export function printGroup(clause: GroupClause, setting: Setting): string {
+  const body = setting.inner(clause.body, setting);
+  const named = clause.named === undefined ? "" : ` (${clause.named} made)`;
+  return `(${body}) ${printPlace(clause.target, setting, "in") || "in same place"}${named}`;
+}
+
+/** "skip next 2 sts", "skip to next ch-1 sp"; "miss" in British terms. */
+export function printSkip(clause: SkipClause, setting: Setting): string {
+  const word = skipWord(setting.style);
+  return `${word} ${clause.to ? "to " : ""}${printTarget(clause.target, setting)}`;
+}
+
+/** "5", "2 in next st": the stitch is the one before. */
+export function printUnderstood(clause: UnderstoodClause, setting: Setting): string {
+  const place = printPlace(clause.target, setting, "in");
+  return place === "" ? printAmount(clause.count) : `${printAmount(clause.count)} ${place}`;
+}
+
+function skipWord(style: PrintStyle): string {
+  return style.terms === "US" ? "skip" : "miss";
+}
+
+/** The place with its preposition: "in next st", "in each st across"; nothing where no place was said. */
+function printPlace(target: Target, setting: Setting, preposition: string): string {
+  if (target.ref === "here" && target.what.is === "any" && target.count === undefined) return "";
+  const place = printTarget(target, setting);
+  return target.what.is === "between" ? place : `${preposition} ${place}`;
+}
+
+/** Stitches round a post go around it; a stitch that takes several is worked over them. */
+function prepositionOf(stitch: string, target: Target): string {
+  if (!hasStitch(stitch)) return "in";
+  const { hold, takes } = stitchOf(stitch);
+  if (hold === "front-post" || hold === "back-post") return takes > 1 ? "over" : "around";
+  return takes > 1 && target.ref === "next" && target.each !== true ? "over" : "in";
+}

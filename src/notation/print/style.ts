@@ -1,0 +1,37 @@
+import type { SizeRun } from "../../base/index.ts";
+import type { Terms } from "../../stitches/index.ts";
+import type { Clause, Instruction } from "../tree.ts";
+
+/** How a pattern is set in words. */
+export interface PrintStyle {
+  readonly terms: Terms;
+  readonly sizes: SizeRun;
+  /**
+   * The counts to set at the end of a row in place of those the pattern claims: "24 (26, 28) sts". Null keeps the claims
+   * of the row as they are; "" sets none. `printAmount` makes the size list.
+   */
+  readonly counts?: (instruction: Instruction) => string | null;
+}
+
+/** What the printer of one clause knows of the row it stands in. */
+export interface Setting {
+  readonly style: PrintStyle;
+  /** Whether rows are called rounds here. */
+  readonly rounds: boolean;
+  /** Whether a star repeat is already open, so that a repeat inside it takes brackets. */
+  readonly starred: boolean;
+  /** The designer's own text; null where there is none, so that words which are kept only there are left out. */
+  readonly text: string | null;
+  /** Prints clauses that stand inside another, commas between. */
+  readonly inner: (clauses: readonly Clause[], setting: Setting) => string;
+}
+
+/** "row" or "rnd". */
+export function rowWord(setting: Setting): string {
+  return setting.rounds ? "rnd" : "row";
+}
+
+/** "Row" or "Rnd", as in front of a row number. */
+export function RowWord(setting: Setting): string {
+  return setting.rounds ? "Rnd" : "Row";
+}
