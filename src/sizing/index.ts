@@ -1,3 +1,34 @@
+export {
+  buttonsFor,
+  frontStitches,
+  type HolesInRow,
+  holesInRow,
+  holesInRows,
+  mirrorPocket,
+  type PocketPlace,
+} from "./bands.ts";
+export {
+  capCurve,
+  capRows,
+  edgeLength,
+  fitStaircases,
+  quarterEllipse,
+  type Run,
+  type Staircase,
+  type Staircases,
+} from "./curve.ts";
+export { CENTRED, deal, type Gaps, gapsInRound, spread } from "./distribute.ts";
+export {
+  decreaseEvenly,
+  type EvenShaping,
+  groupSteps,
+  increaseEvenly,
+  type ShapingStep,
+  type StepGroup,
+  shapingPlaces,
+  tally,
+  type Way,
+} from "./even-shaping.ts";
 export { bearableGaugeError, type GaugeError, rowsAtGauge, stretchNeeded, widthAtGauge } from "./gauge.ts";
 export {
   type Growth,
@@ -21,6 +52,15 @@ export {
   ODD,
   roundingFloor,
 } from "./multiples.ts";
+export {
+  FLAT_ENOUGH,
+  groupPickUp,
+  type PickUpGroup,
+  type PickUpRatio,
+  pickUpAlong,
+  pickUpRatio,
+  pickUpRatios,
+} from "./pick-up.ts";
 export { fitRib, goesOver, HEM_RIB, NECK_RIB, type Rib, type RibFit, type RibReading, ribOf } from "./rib.ts";
 export {
   type Change,
@@ -33,6 +73,17 @@ export {
   type SwatchReading,
   type SwatchState,
 } from "./swatch.ts";
+export {
+  type Rate,
+  type RateOrder,
+  type ShapingSide,
+  shapingRows,
+  type Taper,
+  type TaperRefused,
+  taper,
+  taperAtRates,
+  taperBetween,
+} from "./taper.ts";
 export {
   type Estimate,
   learnFromTesters,
