@@ -1,0 +1,2 @@
+export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
+export { applyEdits, proveDesign } from "./prove.ts";

@@ -1,0 +1,79 @@
+import type { Edit, Finding } from "../base/index.ts";
+import { inspectTree, type PatternTree, type ReadOptions, readPattern } from "../notation/index.ts";
+import { type WorkedPattern, workPattern } from "../working/index.ts";
+import { settleAnswers } from "./answers.ts";
+import type { Coverage, Proof } from "./proof.ts";
+
+/** Remedies whose edits are tried on the whole design; beyond this many the designer mends what is there first. */
+const MOST_TRIED = 24;
+
+/**
+ * Proves a design: reads it, works it in every size, holds the answers against the findings. Never throws on the designer's
+ * text. A remedy keeps its edits only where the whole design, proved with them, has fewer errors and warnings and no new ones.
+ */
+export function proveDesign(text: string, options: ReadOptions = {}): Proof {
+  const proof = proveOnce(text, options);
+  let tried = 0;
+  const findings = proof.findings.map((finding) => {
+    if (!finding.todo.some((remedy) => remedy.edits)) return finding;
+    return {
+      ...finding,
+      todo: finding.todo.map((remedy) => {
+        if (!remedy.edits || (tried++ < MOST_TRIED && mends(proof, finding, remedy.edits, options))) return remedy;
+        return { say: remedy.say };
+      }),
+    };
+  });
+  return { ...proof, findings };
+}
+
+function proveOnce(text: string, options: ReadOptions): Proof {
+  const tree = readPattern(text, options);
+  const worked = workPattern(tree);
+  const found = [...inspectTree(tree), ...worked.findings];
+  const settled = settleAnswers(tree, worked, found);
+  return {
+    text,
+    title: tree.title,
+    terms: tree.terms,
+    sizes: tree.sizes,
+    tree,
+    worked,
+    ...settled,
+    findings: [...settled.findings].sort(byPlace),
+    coverage: coverageOf(tree, worked),
+  };
+}
+
+const SEVERITIES = ["error", "warning", "note"];
+
+const byPlace = (a: Finding, b: Finding): number =>
+  a.span.from - b.span.from || SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity) || a.code.localeCompare(b.code);
+
+/** Whether the design with the edits has fewer errors and warnings, none of them new in kind and row. */
+function mends(proof: Proof, finding: Finding, edits: readonly Edit[], options: ReadOptions): boolean {
+  const after = proveOnce(applyEdits(proof.text, edits), options);
+  const serious = (findings: readonly Finding[]): Finding[] => findings.filter((one) => one.severity !== "note");
+  const key = (one: Finding): string => `${one.code}|${one.piece}|${one.row}|${one.sizes.join()}`;
+  const before = new Set(serious(proof.findings).map(key));
+  const now = serious(after.findings);
+  return now.length < serious(proof.findings).length && now.every((one) => before.has(key(one))) && !now.some((one) => key(one) === key(finding));
+}
+
+/** The text with edits made; they must not overlap. */
+export function applyEdits(text: string, edits: readonly Edit[]): string {
+  let result = text;
+  for (const edit of [...edits].sort((a, b) => b.span.from - a.span.from))
+    result = result.slice(0, edit.span.from) + edit.text + result.slice(edit.span.to);
+  return result;
+}
+
+function coverageOf(tree: PatternTree, worked: WorkedPattern): Coverage {
+  const lines = worked.pieces.flatMap((piece) => piece.lines);
+  return {
+    instructionLines: tree.pieces.reduce((sum, piece) => sum + piece.instructions.length, 0),
+    read: lines.filter((line) => line.read).length,
+    proved: lines.filter((line) => line.proved).length,
+    onTrust: lines.filter((line) => line.trust).length,
+  };
+}

@@ -1,0 +1,267 @@
+import type { ChainClause, Clause, Target } from "../notation/index.ts";
+import { hasStitch, stitchOf } from "../stitches/index.ts";
+import { Edge } from "./edge.ts";
+import type { Hands } from "./hands.ts";
+import { chainPlace, type Place, placeOf } from "./place.ts";
+import { seekAny, takePlaces } from "./seeking.ts";
+import { Stuck, Unknowable } from "./trouble.ts";
+import { baseOf, firstStitch, partPlace } from "./units.ts";
+
+/** Chains as high as a row of the stitch. Source: trade handbook, section 3.3. */
+export const CHAINS_HIGH: Readonly<Record<string, number>> = {
+  "sl st": 0,
+  sc: 1,
+  hdc: 2,
+  dc: 3,
+  tr: 4,
+  dtr: 5,
+  trtr: 6,
+};
+
+/** Works a chain: the foundation, the chain that begins a row, the one that ends it, or one inside it. */
+export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clause[]): void {
+  if (clause.multiple) throw new Unknowable("the chain is only said to be a multiple");
+  const chains = hands.number(clause.count);
+  if (chains === 0) return;
+  if (hands.holding) {
+    hands.out.add(chainPlace(chains));
+    return;
+  }
+  if (!hands.below && !hands.madeFoundation) {
+    foundation(hands, chains);
+    return;
+  }
+  if (!hands.chainStands && hands.nothingButSlips()) {
+    startRow(hands, clause, chains, rest);
+    return;
+  }
+  if (hands.started && endsRow(rest)) {
+    hands.chainAfter = { chains, parts: clause.countsAs?.parts ?? null, span: clause.span };
+    if (clause.countsAs?.throughout) hands.table.meanings.say(chains, null, clause.countsAs.parts);
+    return;
+  }
+  const last = hands.out.last;
+  if (last?.role === "chain" && last.group === null) hands.out.replaceLast(chainPlace(last.chains + chains));
+  else hands.out.add(chainPlace(chains));
+}
+
+function foundation(hands: Hands, chains: number): void {
+  const edge = new Edge([{ unit: [placeOf("ch", "foundation", true, chains)], times: 1 }], false);
+  hands.madeFoundation = edge;
+  hands.moveTo(edge.reversed());
+  hands.along = false;
+}
+
+/** Nothing but the turn, fastening off and the like comes after. */
+function endsRow(rest: readonly Clause[]): boolean {
+  let turns = false;
+  for (const clause of rest) {
+    if (clause.kind === "turn") turns = true;
+    else if (
+      !["aside", "fasten-off", "marker", "colour", "hook", "do-not-join", "repeat-rows"].includes(clause.kind)
+    )
+      return false;
+  }
+  return turns;
+}
+
+/** The chain that begins a row. What it stands for is said beside it, in the notes, or chosen once for the document. */
+function startRow(hands: Hands, clause: ChainClause, chains: number, rest: readonly Clause[]): void {
+  if (startsFromHook(rest)) {
+    // "Ch 3, dc in 4th ch from hook": the chain lengthens the edge it stands on.
+    lengthen(hands, chains);
+    return;
+  }
+  const first = firstStitch(rest);
+  const stitch = first === null ? null : baseOf(first);
+  if (clause.countsAs) {
+    const { parts, throughout } = clause.countsAs;
+    if (throughout) hands.table.meanings.say(chains, stitch, parts);
+    stand(hands, chains, parts);
+    return;
+  }
+  stand(hands, chains, meaningOf(hands, chains, stitch, clause));
+}
+
+/** The chain made before the turn, taken up at the start of the next row. */
+export function takeUpChainBefore(hands: Hands, rest: readonly Clause[]): void {
+  const before = hands.start.chainBefore;
+  if (!before || !hands.below) return;
+  if (startsFromHook(rest)) {
+    lengthen(hands, before.chains);
+    return;
+  }
+  const own = rest.find(
+    (clause) =>
+      clause.kind !== "turn" &&
+      clause.kind !== "aside" &&
+      clause.kind !== "colour" &&
+      clause.kind !== "loops",
+  );
+  if (own?.kind === "chain") return;
+  const first = firstStitch(rest);
+  stand(
+    hands,
+    before.chains,
+    before.parts ?? meaningOf(hands, before.chains, first === null ? null : baseOf(first), before),
+  );
+}
+
+function startsFromHook(rest: readonly Clause[]): boolean {
+  for (const clause of rest) {
+    if (clause.kind === "work" || clause.kind === "group" || clause.kind === "skip")
+      return clause.target.from === "hook" || clause.target.of?.from === "hook";
+    if (clause.kind === "repeat") return startsFromHook(clause.body);
+    if (!["turn", "aside", "colour", "loops", "marker"].includes(clause.kind)) return false;
+  }
+  return false;
+}
+
+function lengthen(hands: Hands, chains: number): void {
+  const edge = hands.below;
+  if (!edge) return;
+  const added = { unit: [placeOf("ch", "foundation", true, chains)], times: 1 };
+  hands.moveTo(new Edge([added, ...edge.runs], edge.closed));
+  hands.along = false;
+}
+
+/** What a starting chain stands for, where the clause itself does not say. */
+function meaningOf(
+  hands: Hands,
+  chains: number,
+  stitch: string | null,
+  where: { readonly span: ChainClause["span"] },
+): readonly string[] {
+  const said = hands.table.meanings.said(chains, stitch);
+  if (said) return said;
+  const readings = readingsOf(chains, stitch);
+  if (readings.length === 1) return readings[0] as readonly string[];
+  const taken = hands.table.choices.take(
+    `turning-chain:${chains}:${stitch ?? "-"}`,
+    readings.length,
+    where.span,
+  );
+  return readings[taken] as readonly string[];
+}
+
+/**
+ * What a chain at the start of a row may stand for, likelier first. The likelier reading follows an editor's experience:
+ * ch 1 almost never counts, ch 2 about half the time, ch 3 usually. Source: trade handbook, section 3.3.
+ */
+export function readingsOf(chains: number, stitch: string | null): readonly (readonly string[])[] {
+  const none: readonly string[] = [];
+  if (stitch === null || stitch === "sl st" || !(stitch in CHAINS_HIGH))
+    return chains <= 2 ? [none, ["dc"]] : [["dc"], none];
+  const high = CHAINS_HIGH[stitch] as number;
+  const own = [stitch];
+  if (chains === 1) return stitch === "sc" ? [none, own] : [none, own];
+  if (chains < high) return [none, own];
+  if (chains === high) return high >= 3 ? [own, none] : [none, own];
+  // More chains than the stitch is high: the stitch and a space, or a bare arch in lace of low stitches.
+  const withSpace = [stitch, `ch ${chains - high}`];
+  if (stitch === "sc" || stitch === "hdc") {
+    if (chains === 2) return [none, own, withSpace];
+    return [["dc", ...(chains > 3 ? [`ch ${chains - 3}`] : [])], withSpace, [`ch ${chains}`], none];
+  }
+  return [withSpace, own, none];
+}
+
+/** Puts the chain at the row's start. A chain that counts takes the first place, unless the hook stands in a place already. */
+function stand(hands: Hands, chains: number, parts: readonly string[]): void {
+  const first = parts[0];
+  if (first === undefined) {
+    // Recorded so that a later row that names it can go into it.
+    hands.out.add(placeOf("ch", "turning", false, chains));
+    return;
+  }
+  const made: Place[] = parts.map((part, at) =>
+    at === 0 && !part.startsWith("ch ") ? placeOf(part, "turning", true, chains) : partPlace(part),
+  );
+  for (const place of made) hands.out.add(place);
+  const startsWithStitch = !first.startsWith("ch ");
+  if (startsWithStitch && hands.entered === "nowhere" && hands.cursor) {
+    const ring = hands.cursor.edge.runs[0]?.unit[0]?.role === "ring";
+    if (!ring) takePlaces(hands.cursor, seekAny(hands.cursor.edge, hands.table.manner), 1);
+  }
+  hands.chainStands = true;
+  hands.entered = "place";
+  const record = hasStitch(first) ? stitchOf(first) : null;
+  if (record && hands.lastStitch === null) hands.lastStitch = first;
+}
+
+/**
+ * "In the Nth chain from the hook": the chains before it are passed. Those that are as many as a stitch is high may count as
+ * that stitch, like a turning chain.
+ *
+ * @throws {Stuck} when there are not so many chains
+ */
+export function startFromHook(
+  hands: Hands,
+  target: Target,
+  nth: number,
+  rest: readonly Clause[],
+  stitchSaid?: string,
+): void {
+  const cursor = hands.needCursor(target.span);
+  const any = seekAny(cursor.edge, hands.table.manner);
+  const have = cursor.edge.runs[0]?.unit[0]?.chains ?? 0;
+  if (cursor.place?.role !== "foundation") {
+    if (cursor.place?.role === "unknown" || cursor.place?.role === "ring")
+      throw new Unknowable("no chain is known here");
+    throw new Stuck({ is: "nothing-there", span: target.span, place: "chain" });
+  }
+  if (nth > have) throw new Stuck({ is: "chain-from-hook", span: target.span, nth, chains: have });
+  const passed = nth - 1;
+  takePlaces(cursor, any, passed);
+  if (!hands.started) hands.passedAtStart = passed;
+  const first = stitchSaid ?? firstStitch(rest);
+  const stitch = first === null ? null : baseOf(first);
+  if (passed > 0 && !hands.started) passedChains(hands, passed, stitch, target);
+  takePlaces(cursor, any, 1);
+  hands.entered = "place";
+}
+
+/** The chains passed at the start of the first row. */
+function passedChains(hands: Hands, passed: number, stitch: string | null, target: Target): void {
+  if (target.countsAs) {
+    standOnFoundation(hands, passed, target.countsAs.parts);
+    return;
+  }
+  const said = hands.table.meanings.said(passed, stitch);
+  if (said) {
+    standOnFoundation(hands, passed, said);
+    return;
+  }
+  const readings = readingsOnFoundation(passed, stitch);
+  const taken = hands.table.choices.take(
+    `turning-chain:${passed}:${stitch ?? "-"}`,
+    readings.length,
+    target.span,
+  );
+  standOnFoundation(hands, passed, readings[taken] as readonly string[]);
+}
+
+/** On the foundation an even surplus is half space, half chains passed over: 8th ch from hook is a dc, ch 2, and 2 ch skipped. */
+function readingsOnFoundation(passed: number, stitch: string | null): readonly (readonly string[])[] {
+  const high = stitch === null ? undefined : CHAINS_HIGH[stitch];
+  if (stitch === null || high === undefined) return readingsOf(passed, stitch);
+  const surplus = passed - high;
+  if (surplus > 0 && high >= 3) {
+    const space = surplus % 2 === 0 ? surplus / 2 : Math.max(1, surplus - 1);
+    return [[stitch, `ch ${space}`], [stitch], []];
+  }
+  return readingsOf(passed, stitch);
+}
+
+function standOnFoundation(hands: Hands, passed: number, parts: readonly string[]): void {
+  if (parts.length === 0) {
+    hands.out.add(placeOf("ch", "turning", false, passed));
+    return;
+  }
+  parts.forEach((part, at) => {
+    hands.out.add(
+      at === 0 && !part.startsWith("ch ") ? placeOf(part, "turning", true, passed) : partPlace(part),
+    );
+  });
+  hands.chainStands = true;
+}

@@ -1,0 +1,92 @@
+import type { Claim, ClaimPart } from "../notation/index.ts";
+import { coversPlace } from "../stitches/index.ts";
+import type { Edge } from "./edge.ts";
+import type { Place } from "./place.ts";
+import { isUnknown } from "./targets.ts";
+
+/** Stitches of an edge as patterns count them, and how many chains stand between. */
+export interface StitchCount {
+  readonly stitches: number;
+  readonly chains: number;
+  readonly slipStitches: number;
+  /** Turning chains that count as stitches, and whether one stands that does not. */
+  readonly turning: number;
+  readonly uncountedTurning: number;
+}
+
+export function countStitches(edge: Edge): StitchCount {
+  return {
+    stitches: edge.sum((place) =>
+      place.role === "foundation" ? place.chains : place.counted && place.role !== "ring" ? 1 : 0,
+    ),
+    chains: edge.sum((place) => (place.role === "chain" ? place.chains : 0)),
+    slipStitches: edge.sum((place) => (place.code === "sl st" ? 1 : 0)),
+    turning: edge.sum((place) => (place.role === "turning" && place.counted ? 1 : 0)),
+    uncountedTurning: edge.sum((place) => (place.role === "turning" && !place.counted ? 1 : 0)),
+  };
+}
+
+/** Key of a kind of place as a count names it: "dc", "ch-2 sp", "shell". */
+export function kindOf(place: Place): string | null {
+  if (place.role === "chain") return `ch-${place.chains} sp`;
+  if (place.role === "foundation") return "ch";
+  if (place.role === "unknown" || place.role === "ring" || place.role === "join") return null;
+  if (!place.counted && place.code !== "sl st") return null;
+  return place.code;
+}
+
+/** How many of each kind an edge has, keyed by `kindOf` and by the names of special stitches. */
+export function countKinds(edge: Edge): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  const add = (key: string, count: number): void => {
+    counts.set(key, (counts.get(key) ?? 0) + count);
+  };
+  for (const run of edge.runs)
+    for (const place of run.unit) {
+      const kind = kindOf(place);
+      if (kind !== null) add(kind, run.times * (place.role === "foundation" ? place.chains : 1));
+      if (place.group && place.groupAt === 0 && !place.group.startsWith("@") && place.group !== place.code)
+        add(place.group, run.times);
+    }
+  return counts;
+}
+
+/** Whether an edge has places whose kind is not known. */
+const hasUnknown = (edge: Edge): boolean => edge.some((place) => place.role === "unknown");
+
+/** The count of one part of a claim on an edge; null where it cannot be told. */
+export function countPart(edge: Edge, part: ClaimPart): number | null {
+  if (isUnknown(edge)) return null;
+  if (part.kind === "any") return countStitches(edge).stitches;
+  if (hasUnknown(edge)) return null;
+  if (part.kind === "ch-sp") {
+    return edge.sum((place) =>
+      place.role === "chain" && (part.chains === undefined || place.chains === part.chains) ? 1 : 0,
+    );
+  }
+  if (part.kind === "ch")
+    return edge.sum((place) => (place.role === "chain" || place.role === "foundation" ? place.chains : 0));
+  if (part.kind === "unit") return null;
+  const groups = edge.sum((place) => (place.group === part.kind && place.groupAt === 0 ? 1 : 0));
+  if (groups > 0) return groups;
+  return edge.sum((place) =>
+    place.counted && coversPlace(part.kind, place.code)
+      ? 1
+      : !place.counted && place.code === part.kind
+        ? 1
+        : 0,
+  );
+}
+
+/**
+ * The numbers that a printed total may truly mean on an edge, likelier first: stitches that count, and those with the chains
+ * between them or the turning chain, as the words beside the number say.
+ */
+export function totalsOf(edge: Edge, claim: Claim, chainsCount: boolean): readonly number[] {
+  const count = countStitches(edge);
+  let base = count.stitches;
+  if (claim.includesChain && count.turning === 0) base += count.uncountedTurning;
+  if (claim.excludes === "turning-chain") base -= count.turning;
+  if (count.stitches === 0 && count.slipStitches > 0) base = count.slipStitches;
+  return chainsCount ? [base + count.chains] : [base];
+}

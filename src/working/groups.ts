@@ -1,0 +1,80 @@
+import type { Clause, GroupClause } from "../notation/index.ts";
+import { flatten } from "./edge.ts";
+import type { Hands } from "./hands.ts";
+import { inGroup, type Place } from "./place.ts";
+import { countPlaces, takePlaces } from "./seeking.ts";
+import { enterSame, workStitches } from "./stitching.ts";
+import { leftAtLimit } from "./targets.ts";
+
+/** Several clauses worked into one place, or the same into each of several places. */
+export function workGroup(hands: Hands, clause: GroupClause, after: () => readonly Clause[]): void {
+  const { target } = clause;
+  if (hands.holding || target.what.is === "ring") {
+    hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
+    hands.started = true;
+    hands.entered = target.what.is === "ring" ? "ring" : "place";
+    return;
+  }
+  const ring = hands.below?.runs[0]?.unit[0]?.role === "ring";
+  if (ring || target.ref === "same" || target.what.is === "base") {
+    if (!ring) enterSame(hands, target);
+    hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
+    hands.started = true;
+    hands.entered = ring ? "ring" : "place";
+    return;
+  }
+  // The places are found as a single stitch would find them; what is made in each is the group.
+  const times = enterPlaces(hands, clause, after);
+  const unit = named(makeIn(hands, clause), clause);
+  hands.out.addUnit(unit, times);
+  hands.started = true;
+  hands.entered = "place";
+}
+
+/** Moves over the places of a group's target with a stitch that makes nothing; gives how many there were. */
+function enterPlaces(hands: Hands, clause: GroupClause, after: () => readonly Clause[]): number {
+  const { target } = clause;
+  if (target.ref === "each" && !target.count) {
+    const cursor = hands.needCursor(target.span);
+    const limitLeft = leftAtLimit(hands, target.until, after());
+    const seeker = hands.seekerOrAny(target);
+    const have = countPlaces(cursor, seeker, limitLeft);
+    takePlaces(cursor, seeker, have, limitLeft);
+    if (seeker.passes) hands.lace = true;
+    return have;
+  }
+  const before = hands.out;
+  const stitchBefore = hands.lastStitch;
+  const scratch = hands.freshOut();
+  workStitches(
+    hands,
+    {
+      kind: "work",
+      span: clause.span,
+      stitch: "sc",
+      stitchSpan: clause.span,
+      target: target.ref === "here" ? { ...target, ref: "next" } : target,
+    },
+    after,
+    undefined,
+  );
+  const times = scratch.sum(() => 1);
+  hands.out = before;
+  hands.lastStitch = stitchBefore;
+  return Math.max(1, times);
+}
+
+function makeIn(hands: Hands, clause: GroupClause): readonly Place[] {
+  const made = hands.makeApart(clause.body);
+  if (made.lastStitch) hands.lastStitch = made.lastStitch;
+  return flatten(made.runs);
+}
+
+function named(places: readonly Place[], clause: GroupClause): readonly Place[] {
+  const group = clause.named ?? "";
+  if (places.length < 2) return places;
+  // What the group's own special stitches are called is kept.
+  return places.map((place, at) =>
+    place.group === null || place.group === "" ? inGroup(place, group, at, places.length) : place,
+  );
+}

@@ -1,0 +1,365 @@
+import { type Span, valueAt } from "../base/index.ts";
+import type { Amount, Clause, Definition, LoopWord, Target } from "../notation/index.ts";
+import { workChain } from "./chains.ts";
+import type { Choices } from "./choices.ts";
+import { Cursor, type Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
+import { workGroup } from "./groups.ts";
+import { closeRound, joinYarn, workAlong } from "./joining.ts";
+import type { Place } from "./place.ts";
+import { workRepeat } from "./repeats.ts";
+import { countLeft, type Manner, type Seeker, seekAny } from "./seeking.ts";
+import { leaveStitches, skipPlaces } from "./skips.ts";
+import { workStitches } from "./stitching.ts";
+import { needSeeker, seekerFor } from "./targets.ts";
+import { Stuck, type Trouble, Unknowable } from "./trouble.ts";
+
+/** What a starting or turning chain was said to stand for, by the text itself. */
+export interface ChainMeanings {
+  /** Codes it stands for; empty: it does not count; null: nothing was said. */
+  said(chains: number, stitch: string | null): readonly string[] | null;
+  say(chains: number, stitch: string | null, parts: readonly string[]): void;
+}
+
+/** What lies on the maker's table beside the row: the size, the readings taken, the stitches the pattern defines. */
+export interface Table {
+  readonly size: number;
+  readonly choices: Choices;
+  readonly manner: Manner;
+  readonly specials: ReadonlyMap<string, Definition>;
+  readonly meanings: ChainMeanings;
+  /** The edge of an earlier row of the piece as it would be seen now, null where there is no such row. */
+  edgeOfRow(number: number): Edge | null;
+  /** Loops left free by a row ("front" or "back" as seen now), null where it left none. */
+  freeLoops(number: number | null, loops: LoopWord | undefined): Edge | null;
+  /** The stitch the piece is mostly made of, for an increase before any stitch was named. */
+  mainStitch(): string;
+  /** Rows worked so far in the piece; the places along its side. */
+  rowEnds(): Edge;
+  /** The foundation chain from its other side, null where the piece has none. */
+  foundation(): Edge | null;
+}
+
+/** A chain made at the end of a row, before the turn. */
+export interface ChainBefore {
+  readonly chains: number;
+  readonly parts: readonly string[] | null;
+  readonly span: Span;
+}
+
+/** Where a row begins. */
+export interface RowStart {
+  /** The edge as the maker sees it; null before a foundation. */
+  readonly edge: Edge | null;
+  readonly chainBefore: ChainBefore | null;
+  readonly span: Span;
+  /** Whether the label calls it a round. */
+  readonly round: boolean;
+}
+
+/** Where the last stitch went. */
+export type Entered = "nowhere" | "place" | "ring";
+
+/** The hands of a maker at work on one row of one size: where the hook is, and what has been made. */
+export class Hands {
+  below: Edge | null;
+  cursor: Cursor | null;
+  out = new EdgeMaker();
+  entered: Entered = "nowhere";
+  /** Code of the stitch last made, for "inc", "dec" and bare numbers. */
+  lastStitch: string | null = null;
+  loops: LoopWord | null = null;
+  /** Whether a stitch of this row stands already. */
+  started = false;
+  /** How the row's own chain stands: not yet, counted, not counted. */
+  turned = { before: 0, after: 0 };
+  joined = false;
+  ring = false;
+  fastened = false;
+  saidNoTurn = false;
+  saidNoJoin = false;
+  chainAfter: ChainBefore | null = null;
+  /** Places left on purpose: the number said, or Infinity. */
+  left: number | null = null;
+  /** Something passed over by naming: lace. */
+  lace = false;
+  /** Chains passed before the first stitch on a foundation. */
+  passedAtStart = 0;
+  /** Places passed on purpose earlier in this row. */
+  skipped = 0;
+  /** Places entered under one loop only. */
+  readonly singly = { front: 0, back: 0 };
+  /** Foundation chain that this row made. */
+  madeFoundation: Edge | null = null;
+  /** Changed to work along another edge in mid row. */
+  along = false;
+  /** The row's own chain stands for a stitch. */
+  chainStands = false;
+  /** Inside a group: everything goes into the one place. */
+  holding = false;
+  /** Kinds of stitch named where the edge has none of them. */
+  readonly misnamed: { readonly span: Span; readonly code: string }[] = [];
+  readonly troubles: Trouble[] = [];
+
+  constructor(
+    readonly table: Table,
+    readonly start: RowStart,
+  ) {
+    this.below = start.edge;
+    this.cursor = start.edge ? new Cursor(start.edge) : null;
+  }
+
+  /** The value of a number in this size. @throws {Unknowable} when the list has none for it. */
+  number(amount: Amount): number {
+    const value = valueAt(amount.values, this.table.size);
+    if (value === undefined) throw new Unknowable("a list has no value for this size");
+    return value ?? 0;
+  }
+
+  /** The cursor. @throws {Stuck} when there is nothing to work into. */
+  needCursor(span: Span): Cursor {
+    if (!this.cursor) throw new Stuck({ is: "worked-on-nothing", span });
+    return this.cursor;
+  }
+
+  /** Stitches of the edge not yet reached, up to where no more than this length is left. */
+  countLeft(limitLeft = 0): number {
+    return this.cursor ? countLeft(this.cursor, this.table.manner, limitLeft) : 0;
+  }
+
+  /** Puts the work on another edge. */
+  moveTo(edge: Edge): void {
+    this.below = edge;
+    this.cursor = new Cursor(edge);
+    this.entered = "nowhere";
+    this.along = true;
+  }
+
+  /** Stitch tops not yet reached; chains are left out, since lace passes over them. */
+  countStitchesLeft(): number {
+    if (!this.cursor) return 0;
+    const manner = this.lace ? { chainsArePlaces: false } : this.table.manner;
+    return countLeft(this.cursor, manner);
+  }
+
+  /** Nothing stands in the row yet but slip stitches, by which the hook went along the edge. */
+  nothingButSlips(): boolean {
+    return this.out.all((place) => place.code === "sl st");
+  }
+
+  /** Whether the row is worked into the piece's foundation chain. */
+  onFoundation(): boolean {
+    return this.below?.runs.length === 1 && this.below.runs[0]?.unit[0]?.role === "foundation";
+  }
+
+  /** Length of the edge that has been worked into: from the first place entered to the hook. */
+  workedLength(): number {
+    const length = this.below?.length ?? 0;
+    return length - (this.cursor?.left ?? 0) - this.passedAtStart;
+  }
+
+  /** All stitches of the edge the row is worked into. */
+  countAll(): number {
+    return this.below ? countLeft(new Cursor(this.below), this.table.manner) : 0;
+  }
+
+  /** What a target looks for, or any stitch where the edge has nothing of the kind. */
+  seekerOrAny(target: Target): Seeker {
+    const { edge } = this.needCursor(target.span);
+    const seeker = seekerFor(this, target);
+    if (edge.some((place) => seeker.takes(place) > 0)) return seeker;
+    if (target.what.is === "stitch" || target.what.is === "chain") return seekAny(edge, this.table.manner);
+    return needSeeker(this, target);
+  }
+
+  /** A new row to add to; the caller puts the old one back. */
+  freshOut(): EdgeMaker {
+    this.out = new EdgeMaker();
+    return this.out;
+  }
+
+  /** Works clauses into the place where the hook is, apart from the row. */
+  makeApart(clauses: readonly Clause[]): {
+    readonly runs: readonly Run[];
+    readonly lastStitch: string | null;
+  } {
+    const { out, holding, started, lastStitch, entered } = this;
+    const made = this.freshOut();
+    this.holding = true;
+    this.started = true;
+    try {
+      this.run(clauses);
+      return { runs: made.snapshot(), lastStitch: this.lastStitch };
+    } finally {
+      Object.assign(this, { out, holding, started, lastStitch, entered });
+    }
+  }
+
+  /** Works clauses along the edge, gathering what they make apart from the row. */
+  makeHere(clauses: readonly Clause[]): readonly Place[] {
+    const { out, started } = this;
+    const made = this.freshOut();
+    this.started = true;
+    try {
+      this.run(clauses);
+      return flatten(made.snapshot());
+    } finally {
+      Object.assign(this, { out, started });
+    }
+  }
+
+  /**
+   * Works clauses in order.
+   *
+   * @param rest  what the row says after them, from the inside outwards: "across" has to stop where this begins
+   */
+  run(clauses: readonly Clause[], rest: readonly Clause[] = []): void {
+    for (let i = 0; i < clauses.length; i++) {
+      const clause = clauses[i] as Clause;
+      const after = () => (rest.length === 0 ? clauses.slice(i + 1) : [...clauses.slice(i + 1), ...rest]);
+      this.work(clause, after, clauses[i - 1]);
+    }
+  }
+
+  private work(clause: Clause, after: () => readonly Clause[], before: Clause | undefined): void {
+    switch (clause.kind) {
+      case "chain":
+        workChain(this, clause, after());
+        return;
+      case "work":
+        workStitches(this, clause, after, before);
+        return;
+      case "understood":
+        workStitches(
+          this,
+          {
+            kind: "work",
+            span: clause.span,
+            stitch: this.lastStitch ?? "sc",
+            stitchSpan: clause.span,
+            count: clause.count,
+            target: clause.target,
+          },
+          after,
+          before,
+        );
+        return;
+      case "skip":
+        skipPlaces(this, clause, after());
+        return;
+      case "group":
+        workGroup(this, clause, after);
+        return;
+      case "repeat":
+        workRepeat(this, clause, after());
+        return;
+      case "choice": {
+        const reading = this.table.choices.take(clause.form, clause.options.length, clause.span);
+        this.run(clause.options[reading] ?? [], after());
+        return;
+      }
+      case "turn":
+        if (this.started || this.out.last) this.turned.after++;
+        else this.turned.before++;
+        return;
+      case "join":
+        closeRound(this, clause);
+        return;
+      case "do-not-turn":
+        this.saidNoTurn = true;
+        return;
+      case "do-not-join":
+        this.saidNoJoin = true;
+        return;
+      case "fasten-off":
+        this.fastened = true;
+        return;
+      case "leave":
+        leaveStitches(this, clause);
+        return;
+      case "loops":
+        this.loops = clause.loops === "both" ? null : clause.loops;
+        return;
+      case "size-only":
+        if (clause.sizes.includes(this.table.size)) this.run(clause.body, after());
+        return;
+      case "along":
+        workAlong(this, clause);
+        return;
+      case "in-pattern":
+        workStitches(
+          this,
+          { kind: "work", span: clause.span, stitch: "?", stitchSpan: clause.span, target: clause.target },
+          after,
+          before,
+        );
+        return;
+      case "remark":
+        throw new Unknowable("words that were not understood");
+      case "join-yarn":
+        joinYarn(this, clause);
+        return;
+      case "even":
+      case "repeat-rows":
+      case "schedule":
+      case "evenly":
+      case "as-piece":
+      case "size-end":
+      case "seam":
+      case "hold":
+      case "hook":
+      case "colour":
+      case "facing":
+      case "marker":
+      case "aside":
+        return;
+    }
+  }
+
+  /** Keeps what a try would change, to take it back. */
+  keep(): () => void {
+    const {
+      cursor,
+      out,
+      entered,
+      lastStitch,
+      started,
+      joined,
+      lace,
+      skipped,
+      left,
+      loops,
+      below,
+      along,
+      chainAfter,
+      chainStands,
+    } = this;
+    const position = cursor?.position();
+    const runs: readonly Run[] = out.snapshot();
+    const troubles = this.troubles.length;
+    const turned = { ...this.turned };
+    const singly = { ...this.singly };
+    return () => {
+      this.cursor = cursor;
+      if (cursor && position) cursor.go(position);
+      this.out = out;
+      out.restore(runs);
+      Object.assign(this, {
+        entered,
+        lastStitch,
+        started,
+        joined,
+        lace,
+        skipped,
+        left,
+        loops,
+        below,
+        along,
+        chainAfter,
+        chainStands,
+        turned,
+      });
+      Object.assign(this.singly, singly);
+      this.troubles.length = troubles;
+    };
+  }
+}

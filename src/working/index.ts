@@ -1,0 +1,2 @@
+export { workPattern } from "./work-pattern.ts";
+export type { WorkedLine, WorkedPattern, WorkedPiece } from "./worked.ts";

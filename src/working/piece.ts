@@ -1,0 +1,66 @@
+import type { Clause, Instruction } from "../notation/index.ts";
+import type { Edge } from "./edge.ts";
+import type { ChainBefore } from "./hands.ts";
+
+/** One row as it was worked in one size. */
+export interface WorkedRow {
+  /** Its number in the piece; null where no number can be told. */
+  readonly number: number | null;
+  readonly label: string;
+  readonly clauses: readonly Clause[];
+  readonly round: boolean;
+  /** The edge in the order it was made. */
+  readonly edge: Edge;
+  /** Turns since the yarn was joined, even or odd. */
+  readonly flips: number;
+  /** Which run of rows its side belongs to: sides within one are tied to one another by turns. */
+  readonly strand: number;
+  /** Places entered under one loop only: what stays free, by the loop that was taken. */
+  readonly singly: { readonly front: number; readonly back: number };
+}
+
+/** A part of an edge left for later. */
+export interface HeldEdge {
+  readonly edge: Edge;
+  readonly row: number | null;
+  readonly flips: number;
+  readonly strand: number;
+}
+
+/** Where the work on a piece stands, in one size. Changed as rows are worked. */
+export class PieceState {
+  edge: Edge | null = null;
+  /** Edge closed by a join, or going on in a spiral. */
+  rows: WorkedRow[] = [];
+  /** Number of the last row; null where it is not known. */
+  number: number | null = 0;
+  flips = 0;
+  strand = 0;
+  turnPending = false;
+  fastened = false;
+  chainBefore: ChainBefore | null = null;
+  foundation: Edge | null = null;
+  ring = false;
+  held: HeldEdge[] = [];
+  mainStitch = "sc";
+  /** Rows told ahead: "Rows 3, 5 and 7", "8th and every alt row". */
+  readonly standing: {
+    readonly from: number;
+    readonly step: number;
+    readonly until: number;
+    readonly instruction: Instruction;
+    readonly index: number;
+  }[] = [];
+  /** The size has come to its end in this piece. */
+  ended = false;
+  /** Rows that were worked, all told, for the places along the side; null where a measure made the number unknown. */
+  rowsWorked: number | null = 0;
+
+  constructor(readonly name: string) {}
+
+  rowNumbered(number: number): WorkedRow | undefined {
+    for (let i = this.rows.length - 1; i >= 0; i--)
+      if ((this.rows[i] as WorkedRow).number === number) return this.rows[i];
+    return undefined;
+  }
+}

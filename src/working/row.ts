@@ -1,0 +1,112 @@
+import type { Span } from "../base/index.ts";
+import type { Clause } from "../notation/index.ts";
+import { takeUpChainBefore } from "./chains.ts";
+import type { Edge } from "./edge.ts";
+import { type ChainBefore, Hands, type Table } from "./hands.ts";
+import { type Place, placeOf } from "./place.ts";
+import { isUnknown } from "./targets.ts";
+import { Stuck, type Trouble, Unknowable } from "./trouble.ts";
+
+/** What a maker knows before a row. */
+export interface RowBefore {
+  /** The edge as it is seen now, turned if the work was turned; null before a foundation. */
+  readonly edge: Edge | null;
+  readonly chainBefore: ChainBefore | null;
+  readonly round: boolean;
+}
+
+/** How a row came out. */
+export interface RowAfter {
+  /** The edge in the order it was made; null where it cannot be known. */
+  readonly edge: Edge | null;
+  /** What was left of the edge below, from the hook on; null where nothing was. */
+  readonly held: Edge | null;
+  /** The edge from the hook on, where the row only moved along it without a stitch. */
+  readonly rest: Edge | null;
+  readonly troubles: readonly Trouble[];
+  /** Why the outcome is not known, where it is not. */
+  readonly unknown: string | null;
+  /** The foundation chain made in this row. */
+  readonly foundation: Edge | null;
+  /** Whether stitches were made, not the foundation or a ring alone. */
+  readonly made: boolean;
+  readonly ring: boolean;
+  readonly joined: boolean;
+  readonly saidNoJoin: boolean;
+  readonly saidNoTurn: boolean;
+  readonly turnsAfter: number;
+  readonly fastened: boolean;
+  readonly chainAfter: ChainBefore | null;
+  readonly singly: { readonly front: number; readonly back: number };
+  readonly lace: boolean;
+  readonly misnamed: Hands["misnamed"];
+  readonly mainStitch: string | null;
+}
+
+/** Works the clauses of one row. Never throws on the designer's text. */
+export function workRow(table: Table, before: RowBefore, clauses: readonly Clause[], span: Span): RowAfter {
+  const hands = new Hands(table, { ...before, span });
+  let unknown: string | null = null;
+  let stuck = false;
+  try {
+    takeUpChainBefore(hands, clauses);
+    hands.run(clauses);
+    checkLeftOver(hands, span);
+  } catch (reason) {
+    if (reason instanceof Stuck) {
+      hands.troubles.push(reason.trouble);
+      stuck = true;
+    } else if (reason instanceof Unknowable) unknown = reason.message;
+    else throw reason;
+  }
+  const closed = before.round || hands.joined;
+  const made = hands.started || (hands.chainStands && !hands.madeFoundation);
+  return {
+    edge: stuck || unknown !== null ? null : outcome(hands, made, closed),
+    held: stuck || unknown !== null ? null : heldBack(hands),
+    rest: !made && hands.cursor ? hands.cursor.edge.from(hands.cursor.position(), restOfChains) : null,
+    troubles: hands.troubles,
+    unknown,
+    foundation: hands.madeFoundation,
+    made,
+    ring: hands.ring,
+    joined: hands.joined,
+    saidNoJoin: hands.saidNoJoin,
+    saidNoTurn: hands.saidNoTurn,
+    turnsAfter: hands.turned.after,
+    fastened: hands.fastened,
+    chainAfter: hands.chainAfter,
+    singly: hands.singly,
+    lace: hands.lace,
+    misnamed: hands.misnamed,
+    mainStitch: hands.lastStitch,
+  };
+}
+
+function outcome(hands: Hands, made: boolean, closed: boolean): Edge | null {
+  if (made) return hands.out.finish(closed);
+  if (hands.ring) return hands.below;
+  if (hands.madeFoundation) return hands.madeFoundation;
+  return hands.start.edge;
+}
+
+/** Stitches that nobody said would stay unworked. Chains are not missed in lace, which passes over them. */
+function checkLeftOver(hands: Hands, span: Span): void {
+  const { cursor } = hands;
+  if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
+  if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.along) return;
+  const left = hands.countStitchesLeft();
+  if (left === 0) return;
+  hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
+}
+
+function heldBack(hands: Hands): Edge | null {
+  const { cursor } = hands;
+  if (!cursor || cursor.atEnd || hands.along || !hands.started || cursor.edge.closed) return null;
+  if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.countStitchesLeft() === 0) return null;
+  return cursor.edge.from(cursor.position(), restOfChains);
+}
+
+function restOfChains(place: Place, used: number): Place {
+  return placeOf(place.code, place.role, place.counted, place.chains - used);
+}

@@ -1,0 +1,414 @@
+import type { Clause, Target, WorkClause } from "../notation/index.ts";
+import { hasStitch, stitchOf } from "../stitches/index.ts";
+import { startFromHook } from "./chains.ts";
+import { Cursor } from "./edge.ts";
+import type { Hands } from "./hands.ts";
+import { inGroup, type Place } from "./place.ts";
+import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
+import {
+  isTrusted,
+  isUnknown,
+  leftAtLimit,
+  needSeeker,
+  nothingThere,
+  seekerFor,
+  takesOf,
+} from "./targets.ts";
+import { Stuck, Unknowable } from "./trouble.ts";
+import { canWork, placesMade, rowStitch, staysInPlace } from "./units.ts";
+
+/** Works one stitch clause: so many stitches of a kind, into the places that its target names. */
+export function workStitches(
+  hands: Hands,
+  clause: WorkClause,
+  after: () => readonly Clause[],
+  before: Clause | undefined,
+): void {
+  const said = clause.count ? hands.number(clause.count) : null;
+  const { target } = clause;
+  const places = target.count ? hands.number(target.count) : null;
+  if (said === 0 || places === 0) return;
+  const special = hands.table.specials.get(clause.stitch);
+  if (special && canWork(special) && !staysInPlace(special)) {
+    workWandering(hands, clause, special.clauses, said, places, after);
+    return;
+  }
+  const stitch = clause.stitch === "?" ? "?" : clause.stitch;
+  const rest = after();
+  const made = placesMade(hands, stitch, rest);
+  const note = (): void => {
+    hands.started = true;
+    if (stitch !== "inc" && stitch !== "dec") hands.lastStitch = stitch;
+    else hands.lastStitch ??= rowStitch(hands, rest);
+  };
+  const record = hasStitch(stitch) ? stitchOf(stitch) : null;
+  if (record && record.takes === 0 && record.hold === "none") {
+    put(hands, made, said ?? places ?? untilCount(hands, target), 1);
+    note();
+    return;
+  }
+  // Inside a group everything goes into the one place; a ring takes any number.
+  const inRing =
+    target.what.is === "ring" || (hands.below?.runs[0]?.unit[0]?.role === "ring" && target.ref !== "each");
+  if (hands.holding || inRing) {
+    put(hands, made, said ?? places ?? 1, 1);
+    hands.entered = inRing ? "ring" : "place";
+    note();
+    return;
+  }
+  const takes = Math.max(1, takesOf(hands, stitch));
+  const { times, perPlace } = enter(
+    hands,
+    clause,
+    said,
+    places,
+    takes,
+    record?.hold === "front-post" || record?.hold === "back-post",
+    after,
+    before,
+  );
+  put(hands, made, times, perPlace);
+  const loops = clause.loops ?? target.loops ?? hands.loops;
+  if (loops === "front" || loops === "back") hands.singly[loops] += times * takes;
+  hands.entered = "place";
+  note();
+}
+
+/** Where a stitch goes in: moves the cursor and says how many times and how many in each place. */
+function enter(
+  hands: Hands,
+  clause: WorkClause,
+  said: number | null,
+  places: number | null,
+  takes: number,
+  post: boolean,
+  after: () => readonly Clause[],
+  before: Clause | undefined,
+): { readonly times: number; readonly perPlace: number } {
+  const { target } = clause;
+  const once = { times: 1, perPlace: said ?? 1 };
+  const cursor = hands.needCursor(target.span);
+  if (isUnknown(cursor.edge)) throw new Unknowable("the edge is not known");
+  if (target.rowsBelow !== undefined || target.ofRow !== undefined || target.what.is === "skipped")
+    return enterEarlierRow(hands, clause, said, places, takes, after, before);
+  if (target.what.is === "base") {
+    enterSame(hands, target);
+    return once;
+  }
+  if (target.what.is === "between") return { times: said ?? places ?? 1, perPlace: 1 };
+  switch (target.ref) {
+    case "same":
+      enterSame(hands, target);
+      return takes > 1 && hands.entered !== "nowhere"
+        ? enterNext(hands, target, post, takes - 1, once)
+        : once;
+    case "here":
+      return enterNext(hands, target, post, (said ?? 1) * takes, { times: said ?? 1, perPlace: 1 });
+    case "first":
+      if (!hands.started && hands.chainStands) {
+        // The row's own chain stands in the first place already: a stitch told to go there is one more.
+        if ((places ?? 1) <= 1) return once;
+        return enterNext(
+          hands,
+          target,
+          post,
+          (places as number) - 1,
+          spread(hands, clause, said, places as number, takes),
+        );
+      }
+      return enterNext(
+        hands,
+        target,
+        post,
+        (places ?? 1) * (places === null ? takes : 1),
+        spread(hands, clause, said, places, takes),
+      );
+    case "next":
+    case "any":
+      if (places === null && said !== null && takes > 1)
+        return enterNext(hands, target, post, said * takes, { times: said, perPlace: 1 });
+      return enterNext(hands, target, post, places ?? takes, spread(hands, clause, said, places, takes));
+    case "last":
+      enterLast(hands, target, places ?? takes, clause);
+      return spread(hands, clause, said, places, takes);
+    case "nth":
+      enterNth(hands, target, after());
+      return once;
+    case "center":
+      enterCenter(hands, target);
+      return once;
+    case "every-other":
+      return { times: enterEveryOther(hands, target, after()), perPlace: said ?? 1 };
+    case "each": {
+      if (places !== null)
+        return enterNext(hands, target, post, places, { times: places / takes, perPlace: said ?? 1 });
+      const limitLeft = leftAtLimit(hands, target.until, after());
+      const seeker = post ? postSeeker(hands, target) : namedOrAny(hands, target);
+      const have = countPlaces(cursor, seeker, limitLeft);
+      if (have === 0 && target.until?.at !== "last") notEnough(hands, target, seeker, 0, takes);
+      if (have % takes !== 0)
+        throw new Stuck({ is: "repeat-leaves", span: clause.span, have, takes, fixed: 0 });
+      if (takePlaces(cursor, seeker, have, limitLeft).passed > 0) hands.lace = true;
+      return { times: have / takes, perPlace: said ?? 1 };
+    }
+  }
+}
+
+/** "2 sc in next 3 sts": one in each where the numbers agree, else so many in each place. */
+function spread(
+  hands: Hands,
+  clause: WorkClause,
+  said: number | null,
+  places: number | null,
+  takes: number,
+): { times: number; perPlace: number } {
+  const count = places ?? takes;
+  if (takes > 1) {
+    if (count % takes !== 0)
+      throw new Stuck({ is: "repeat-leaves", span: clause.span, have: count, takes, fixed: 0 });
+    return { times: count / takes, perPlace: 1 };
+  }
+  if (said === null || said === 1) return { times: count, perPlace: 1 };
+  if (count === 1 || clause.target.each) return { times: count, perPlace: said };
+  if (said === count) {
+    const reading = hands.table.choices.take("as-many-in-as-many", 2, clause.span);
+    return reading === 0 ? { times: count, perPlace: 1 } : { times: count, perPlace: said };
+  }
+  return { times: count, perPlace: said };
+}
+
+function enterNext<T>(hands: Hands, target: Target, post: boolean, want: number, result: T): T {
+  const cursor = hands.needCursor(target.span);
+  const seeker = post ? postSeeker(hands, target) : namedOrAny(hands, target);
+  const here = cursor.position();
+  const { taken, passed } = takePlaces(cursor, seeker, want);
+  if (taken < want) {
+    cursor.go(here);
+    notEnough(hands, target, seeker, taken, want);
+  }
+  if (passed > 0) hands.lace = true;
+  return result;
+}
+
+/**
+ * What a target names; a kind of stitch that stands nowhere on the edge is taken for any stitch, since writers say "dc" of
+ * what was made as something else, and the counts tell.
+ */
+function namedOrAny(hands: Hands, target: Target): Seeker {
+  const { edge } = hands.needCursor(target.span);
+  const seeker = seekerFor(hands, target);
+  if (edge.some((place) => seeker.takes(place) > 0)) return seeker;
+  if (target.what.is === "stitch" && !hands.table.specials.has(target.what.code) && !isTrusted(edge)) {
+    hands.misnamed.push({ span: target.span, code: target.what.code });
+    return seekAny(edge, hands.table.manner);
+  }
+  if (target.what.is === "chain") return seekAny(edge, hands.table.manner);
+  return needSeeker(hands, target);
+}
+
+function postSeeker(hands: Hands, target: Target): Seeker {
+  const { edge } = hands.needCursor(target.span);
+  const named =
+    target.what.is === "any" || target.what.is === "stitch"
+      ? namedOrAny(hands, target)
+      : seekAny(edge, hands.table.manner);
+  const hasPost = (place: Place): boolean =>
+    place.role === "stitch" || place.role === "turning" || place.role === "unknown";
+  if (!edge.some(hasPost)) throw new Stuck({ is: "nothing-there", span: target.span, place: "post" });
+  return { ...named, takes: (place) => (hasPost(place) ? named.takes(place) : 0) };
+}
+
+function notEnough(hands: Hands, target: Target, seeker: Seeker, have: number, need: number): never {
+  const { edge } = hands.needCursor(target.span);
+  if (isTrusted(edge) && seeker.passes) throw new Unknowable("the edge was taken on trust");
+  if (have === 0 && seeker.passes) nothingThere(hands, target);
+  const all = hands.countAll();
+  const taken = all - hands.countLeft();
+  throw new Stuck({
+    is: "not-enough",
+    span: target.span,
+    have: all,
+    need: Math.max(all + need - have, taken + need),
+  });
+}
+
+/** The place of the last stitch; at the beginning of a row the first one. */
+export function enterSame(hands: Hands, target: Target): void {
+  if (hands.entered !== "nowhere" || hands.chainStands) return;
+  const cursor = hands.needCursor(target.span);
+  takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);
+  hands.entered = "place";
+}
+
+function enterLast(hands: Hands, target: Target, count: number, clause: WorkClause): void {
+  const cursor = hands.needCursor(target.span);
+  const seeker = namedOrAny(hands, target);
+  const left = leftAtLast(cursor.edge, seeker, count);
+  if (left === null || left > cursor.left) {
+    notEnough(hands, target, seeker, countPlaces(cursor, seeker), count);
+  }
+  const between = countPlaces(cursor, seekAny(cursor.edge, hands.table.manner), left);
+  if (between > 0 && !seeker.passes)
+    hands.troubles.push({
+      is: "left-over",
+      span: clause.span,
+      left: between,
+      have: between + count,
+      announced: false,
+    });
+  if (between > 0 && seeker.passes) hands.lace = true;
+  while (cursor.left > left) cursor.step();
+  takePlaces(cursor, seeker, count);
+}
+
+function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {
+  const cursor = hands.needCursor(target.span);
+  const nth = target.nth ? hands.number(target.nth) : 1;
+  const onFoundation = cursor.place?.role === "foundation";
+  if (target.from === "hook" || (!hands.started && hands.entered === "nowhere" && onFoundation)) {
+    startFromHook(hands, target, nth, rest);
+    return;
+  }
+  if (target.of?.what.is === "turning-chain" || target.what.is === "turning-chain") {
+    const seeker = seek({ is: "turning-chain" }, cursor.edge, hands.table.manner) as Seeker;
+    if (goToNext(cursor, seeker)) cursor.step();
+    else takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);
+    return;
+  }
+  if (target.of) {
+    const container = needSeeker(hands, target.of);
+    if (!goToNext(cursor, container)) nothingThere(hands, target.of);
+    const group = cursor.place as Place;
+    if (group.role === "chain") {
+      cursor.step();
+      return;
+    }
+    const inner =
+      target.what.is === "any" ? seekAny(cursor.edge, hands.table.manner) : seekerFor(hands, target);
+    takePlaces(cursor, inner, nth);
+    return;
+  }
+  const seeker = namedOrAny(hands, target);
+  const left = target.from === "end" ? leftAtLast(cursor.edge, seeker, nth) : null;
+  if (left !== null) {
+    while (cursor.left > left) cursor.step();
+    takePlaces(cursor, seeker, 1);
+    return;
+  }
+  const { taken } = takePlaces(cursor, seeker, nth);
+  if (taken < nth) notEnough(hands, target, seeker, taken, nth);
+  hands.skipped += nth - 1;
+}
+
+/** The middle of a group: "center dc of next shell", "center st of corner". */
+function enterCenter(hands: Hands, target: Target): void {
+  const cursor = hands.needCursor(target.span);
+  const container = target.of ?? target;
+  const named = seekerFor(hands, container);
+  const groupName = container.what.is === "stitch" ? container.what.code : null;
+  const isGroup = groupName !== null && cursor.edge.some((place) => place.group === groupName);
+  const seeker = isGroup ? named : (seek({ is: "corner" }, cursor.edge, hands.table.manner) as Seeker);
+  if (!goToNext(cursor, seeker)) nothingThere(hands, container);
+  const first = cursor.place as Place;
+  if (isGroup) for (let step = 0; step < Math.floor(first.groupSize / 2); step++) cursor.step();
+  cursor.step();
+  hands.lace = true;
+}
+
+function enterEveryOther(hands: Hands, target: Target, rest: readonly Clause[]): number {
+  const cursor = hands.needCursor(target.span);
+  const limitLeft = leftAtLimit(hands, target.until, rest);
+  const seeker = namedOrAny(hands, target);
+  const have = countPlaces(cursor, seeker, limitLeft);
+  takePlaces(cursor, seeker, have, limitLeft);
+  return Math.ceil(have / 2);
+}
+
+/** Into an earlier row: the place of this edge that stands before it is taken too, unless the words skip it themselves. */
+function enterEarlierRow(
+  hands: Hands,
+  clause: WorkClause,
+  said: number | null,
+  places: number | null,
+  takes: number,
+  after: () => readonly Clause[],
+  before: Clause | undefined,
+): { times: number; perPlace: number } {
+  const { target } = clause;
+  const times = said ?? Math.max(1, (places ?? 1) / takes);
+  const next = after()[0];
+  const result = { times: places ?? times, perPlace: 1 };
+  if (target.what.is === "skipped") {
+    if (hands.skipped === 0 && target.ofRow === undefined && target.rowsBelow === undefined)
+      throw new Stuck({ is: "nothing-there", span: target.span, place: "skipped stitch" });
+    return { times: said ?? places ?? 1, perPlace: 1 };
+  }
+  if (target.ofRow !== undefined && hands.table.edgeOfRow(hands.number(target.ofRow)) === null)
+    throw new Stuck({ is: "nothing-there", span: target.span, place: `row ${hands.number(target.ofRow)}` });
+  if (before?.kind === "skip" || next?.kind === "skip" || target.ref === "same") return result;
+  const any: Target = { ...target, what: { is: "any" } };
+  return enterNext(hands, any, false, result.times * takes, result);
+}
+
+/** A special stitch whose own words move along the edge: they are worked as they stand, as often as it is asked for. */
+function workWandering(
+  hands: Hands,
+  clause: WorkClause,
+  body: readonly Clause[],
+  said: number | null,
+  places: number | null,
+  after: () => readonly Clause[],
+): void {
+  const cursor = hands.needCursor(clause.span);
+  const times = said ?? places ?? 1;
+  const { target } = clause;
+  const across = target.ref === "each";
+  const limitLeft = across ? leftAtLimit(hands, target.until, after()) : 0;
+  const name = clause.stitch;
+  for (
+    let time = 0;
+    across ? cursor.left > limitLeft && hands.countLeft(limitLeft) > 0 : time < times;
+    time++
+  ) {
+    if (target.what.is !== "any" && target.ref !== "same") {
+      const seeker = namedOrAny(hands, target);
+      if (!goToNext(cursor, seeker)) nothingThere(hands, target);
+    }
+    const places = hands.makeHere(body);
+    hands.out.addUnit(
+      places.map((place, at) => inGroup(place, name, at, places.length)),
+      1,
+    );
+  }
+  hands.started = true;
+  hands.lastStitch = name;
+}
+
+/** "fsc until you have 64 sts". */
+function untilCount(hands: Hands, target: Target): number {
+  if (target.until?.at === "count") return hands.number(target.until.count);
+  return 1;
+}
+
+/** Adds what was made to the row: several stitches in one place stay together as a group without a name. */
+export function put(hands: Hands, made: readonly Place[], times: number, perPlace: number): void {
+  if (perPlace === 1) {
+    hands.out.addUnit(made, times);
+    return;
+  }
+  const together: Place[] = [];
+  for (let i = 0; i < perPlace; i++) together.push(...made);
+  const plain =
+    together.length >= 3 && together.every((place) => place.group === null && place.role === "stitch");
+  hands.out.addUnit(
+    plain ? together.map((place, at) => inGroup(place, "", at, together.length)) : together,
+    times,
+  );
+}
+
+/** A scout on the same edge, standing where the cursor stands. */
+export function scoutOf(cursor: Cursor): Cursor {
+  const scout = new Cursor(cursor.edge);
+  scout.go(cursor.position());
+  return scout;
+}

@@ -1,0 +1,87 @@
+import type { Definition, Instruction, PatternTree } from "../notation/index.ts";
+import { settleChoices } from "./choices.ts";
+import { type LineOutcome, Maker } from "./maker.ts";
+import { reportWork } from "./report.ts";
+import type { WorkedPattern } from "./worked.ts";
+
+/** An instruction with the piece it stands in. */
+export interface Placed {
+  readonly instruction: Instruction;
+  readonly piece: string;
+  readonly pieceAt: number;
+  /** Index of the piece whose yarn it goes on with: sections share the turns of the piece they belong to. */
+  readonly strandAt: number;
+}
+
+/**
+ * Works a whole pattern stitch by stitch in every size, and says what a maker would find wrong. Never throws on the designer's
+ * text.
+ */
+export function workPattern(tree: PatternTree): WorkedPattern {
+  let strandAt = 0;
+  const placed: Placed[] = tree.pieces.flatMap((piece, pieceAt) => {
+    if (piece.level === 1) strandAt = pieceAt;
+    return piece.instructions.map((instruction) => ({ instruction, piece: piece.name, pieceAt, strandAt }));
+  });
+  const specials = specialsOf(tree.definitions);
+  const writesTurns = turnsAreWritten(placed);
+  const sizes = tree.sizes.map((_, size) => size);
+  const settled = settleChoices((choices) => {
+    const outcome = sizes.map((size) => new Maker(tree, size, choices, specials, writesTurns).work());
+    return { outcome, wrong: wrongOf(outcome) };
+  });
+  return reportWork(tree, placed, settled.outcome, settled.choices);
+}
+
+/** Rows and sizes in which something is wrong: what the choice of a reading is judged by. */
+function wrongOf(outcomes: readonly (readonly LineOutcome[])[]): number {
+  let wrong = 0;
+  for (const lines of outcomes)
+    for (const line of lines) {
+      if (
+        line.troubles.some((trouble) =>
+          COUNTS_AGAINST.has(trouble.is === "repeated-row" ? trouble.inner.is : trouble.is),
+        )
+      )
+        wrong += 10;
+      if (line.unknown !== null && line.made !== "nothing") wrong += 4;
+      wrong += line.misnamed.length;
+    }
+  return wrong;
+}
+
+const COUNTS_AGAINST: ReadonlySet<string> = new Set([
+  "repeat-leaves",
+  "not-enough",
+  "left-over",
+  "nothing-there",
+  "chain-from-hook",
+  "worked-on-nothing",
+  "count-differs",
+  "misses-count",
+]);
+
+function specialsOf(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
+  const specials = new Map<string, Definition>();
+  for (const definition of definitions)
+    for (const name of definition.names) if (!specials.has(name)) specials.set(name, definition);
+  return specials;
+}
+
+/** Whether the document says "turn" at most of its rows, so that a row without one is an oversight and not a habit. */
+function turnsAreWritten(placed: readonly Placed[]): boolean {
+  let rows = 0;
+  let turns = 0;
+  for (const { instruction } of placed) {
+    const { label, clauses } = instruction;
+    if (
+      label === null ||
+      label.is !== "row" ||
+      clauses.some((clause) => ["repeat-rows", "even", "schedule", "join"].includes(clause.kind))
+    )
+      continue;
+    rows++;
+    if (clauses.some((clause) => clause.kind === "turn")) turns++;
+  }
+  return rows >= 4 && turns / rows >= 0.7;
+}
