@@ -4,6 +4,8 @@ export interface LexContext {
   readonly sizes: number;
   /** Names of the sizes as the pattern lists them, so that "4X" is a name and not "4 times". */
   readonly sizeNames?: readonly string[];
+  /** The text begins with numbers of rows, the word "Rows" having been read: commas and hyphens there make no size list. */
+  readonly rowNumbers?: boolean;
   /** Values of `{count}` names, one per size (or one for all). Absent: braces are ordinary brackets. */
   readonly counts?: ReadonlyMap<string, readonly (number | null)[]>;
 }

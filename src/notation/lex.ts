@@ -23,6 +23,7 @@ type Mark = Extract<Token, { is: "mark" }>["text"];
 const MARKS = new Set<string>(["*", "#", "(", ")", "[", "]", "{", "}", "<", ">", ",", ";", ":", ".", "-", "=", "+", "&", "/", '"', "?", "!"]);
 const WORD = /[\p{L}][\p{L}\p{M}']*/uy;
 const ROW_WORDS = new Set(["row", "rows", "rnd", "rnds", "round", "rounds", "rd", "rds", "r"]);
+const BETWEEN_ROWS = new Set(["and", "to", "thru", "through", "or", "until"]);
 /** After the letters of a word: "2tog", "3-tog", "2tg" belong to it. */
 const TOG = /-?\d{1,2}-?(?:tog|tg|together)(?![a-z])/iy;
 /** A word that begins with a figure: "2tog", "2dctog", "3sctog". */
@@ -94,9 +95,16 @@ class Lexer {
     return this.text.slice(this.from + from, this.from + to);
   }
 
+  /** Whether the numbers here are numbers of rows: "Rows 3, 5 and 7", "Rnds 2 to 4". */
   private afterRows(): boolean {
-    const last = this.tokens.at(-1);
-    return last?.is === "word" && ROW_WORDS.has(last.norm);
+    for (let i = this.tokens.length - 1; i >= 0 && i > this.tokens.length - 40; i--) {
+      const token = this.tokens[i] as Token;
+      if (token.is === "word" && ROW_WORDS.has(token.norm)) return true;
+      if (token.is === "break") return false;
+      if (token.is === "word" && !BETWEEN_ROWS.has(token.norm)) return false;
+      if (token.is === "mark" && !",-&+".includes(token.text)) return false;
+    }
+    return this.context.rowNumbers === true && this.tokens.length < 40;
   }
 
   /** "Rows 8-19 (8-21, 8-25)": a range for every size, read as two lists with the hyphen between. */

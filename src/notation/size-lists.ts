@@ -247,7 +247,8 @@ function bareList(text: string, at: number, first: Item, place: ListPlace): List
   for (const { pattern, joins } of BARE_SEPARATORS) {
     const items = bareItems(text, first, pattern, sizes);
     if (items.length < 2) continue;
-    if (items.length !== sizes) return null;
+    // "Rnd 1: 2 sc": behind the number of a row a colon ends the label.
+    if (items.length !== sizes || (afterRows && joins === "other" && sizes < 4)) return null;
     const numbers = items.map((item) => item.value).filter((value) => value !== null);
     if (joins === "hyphen" && !hyphensJoinSizes(text, at, items, numbers, afterRows)) return null;
     if (joins === "comma" && !commasJoinSizes(numbers, sizes, afterRows)) return null;

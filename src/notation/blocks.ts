@@ -1,0 +1,85 @@
+import { type Line, wrapWidth } from "./lines.ts";
+import { isSectionHeader } from "./section-words.ts";
+
+/*
+ * Lines that a typist or a page broke in mid-sentence, joined again. A block is what stands together: one row, one paragraph,
+ * one entry of a list.
+ */
+
+/** One or several lines. `start` and `end` as in Line; the marks are those of the first line. */
+export interface Block extends Line {
+  /** Blank lines stand before it. */
+  readonly apart: boolean;
+}
+
+export interface Blocks {
+  readonly blocks: readonly Block[];
+  /** The plain text with the line breaks inside blocks made spaces: as long as the text, so that offsets hold. */
+  readonly flat: string;
+}
+
+const ROW_LABEL =
+  /^(?:(?:rs|ws)\s)?(?:(?:rows?|rnds?|rounds?|rds?)\s{0,3}[(#]?\s?\d|r\d{1,3}\s?(?:[-:.]|\()|(?:\d{1,3}(?:st|nd|rd|th|d)|first|second|third)\s(?:and\s\S+\s)?(?:rows?|rnds?|rounds?)\b\s?(?:[:.(]|-)|(?:next|foundation|inc|dec|increase|decrease|set-?up)\s(?:\d+\s)?(?:rows?|rnds?|rounds?)\b|(?:sizes?\s.{1,30}\sonly)|(?:all )?(?:even|odd)\s(?:rows|rnds|rounds)\s?:)/i;
+const LIST_NUMBER = /^\d{1,3}\s?(?:[.):>]|-\s?\d{1,3}\s?[.):>]|\s-\s)\s?\D/;
+const ENTRY = /^[\w()/*' -]{1,18}\s?(?:=|:|\s-\s)\s?\S/;
+/** "rnd(s) = round(s)" begins an entry whatever stands before. */
+const EQUATION = /^[\w()/*'-]{1,10}(?:\s[\w()]{1,8})?\s?=\s?\D/;
+/** A line that ends so cannot be whole. */
+const OPEN_END = /(?:\b(?:in|into|of|from|to|the|and|each|ea|next|with|a|an|for|at|rep|repeat|skip|sk|until|or|as|by|on|ending|beg|same|turning|every|between|work|make|through|over|draw|pull|this|these|last|first|row|rows|rnd|round|changes?)|[,([{*+=&/])$/i;
+const CLOSED_END = /[.:;!?)\]}>"…]$/;
+
+export function joinBlocks(plain: string, lines: readonly Line[]): Blocks {
+  const width = wrapWidth(lines);
+  const blocks: Block[] = [];
+  const flat: string[] = [];
+  let kept = 0;
+  let apart = false;
+  let previous: Line | null = null;
+  for (const line of lines) {
+    if (line.blank) {
+      apart = true;
+      previous = null;
+      continue;
+    }
+    const last = blocks.at(-1);
+    if (last && previous && joins(plain, previous, line, width)) {
+      blocks[blocks.length - 1] = { ...last, to: line.to, end: line.end, bold: last.bold && line.bold };
+      flat.push(plain.slice(kept, previous.to), " ");
+      kept = previous.to + 1;
+    } else {
+      blocks.push({ ...line, apart });
+      apart = false;
+    }
+    previous = line;
+  }
+  flat.push(plain.slice(kept));
+  return { blocks, flat: flat.join("") };
+}
+
+/** Whether the line goes on with the sentence of the line before. */
+function joins(plain: string, before: Line, line: Line, width: number): boolean {
+  if (line.hashes > 0 || before.hashes > 0 || line.bullet || line.bold || before.bold) return false;
+  const tail = plain.slice(Math.max(before.start, before.end - 40), before.end);
+  const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
+  if (/^[-=_*~#]{3,}$/.test(head) || /^[-=_*~#]{3,}$/.test(tail)) return false;
+  if (EQUATION.test(head)) return false;
+  const opens = OPEN_END.test(tail);
+  if (opens && !/^(?:row|rnd|round)s?\s?\d+\s?[:(]/i.test(head)) return true;
+  if (ROW_LABEL.test(head) || LIST_NUMBER.test(head) || isSectionHeader(head)) return false;
+  const full = width > 0 && before.to - before.from >= width * 0.72;
+  const closed = CLOSED_END.test(tail);
+  const whole = plain.slice(before.start, before.end);
+  if (isCapitals(head) || (isCapitals(whole) && before.end - before.start < 50)) return false;
+  if (ENTRY.test(head) && (ENTRY.test(plain.slice(before.start, before.start + 60)) || isSectionHeader(plain.slice(before.start, before.start + 60)))) return !closed && full && !/^\S{1,8}\s?=/.test(head);
+  const continues = /^[a-z(*[{,;+&]/.test(head);
+  // "ch#1 skip": a list typed in small letters has short lines that all begin alike.
+  if (full) return !closed || continues || !/^[A-Z][A-Za-z ]{2,40}[:.-]/.test(head);
+  if (closed) return width === 0 && /^[a-z]/.test(head) && !/[.:!?]$/.test(tail) && before.end - before.start > 25;
+  return continues && before.end - before.start > 12;
+}
+
+/** ALL CAPITALS, as headings are. */
+function isCapitals(words: string): boolean {
+  const letters = words.replace(/[^A-Za-z]/g, "");
+  return letters.length >= 3 && letters === letters.toUpperCase() && words.length < 60;
+}

@@ -1,0 +1,355 @@
+import type { Block } from "./blocks.ts";
+import { joinBlocks } from "./blocks.ts";
+import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import { type BareNumbers, type LabelAt, bareNumbers, findLabels } from "./find-labels.ts";
+import { type HeadingStyle, blockHeading, runInHeading } from "./headings.ts";
+import type { LabelPlace } from "./labels.ts";
+import type { Line } from "./lines.ts";
+import { readOrders, rowEnd } from "./orders.ts";
+import { type Section, namesPart, namesPiece, sectionHeader } from "./section-words.ts";
+import { readSizePrefix } from "./size-prefix.ts";
+import type { Label, OtherLine } from "./tree.ts";
+
+/*
+ * Cuts a text into headings, rows, other instructions, and everything that is none of these. What decides is evidence:
+ * a label, a stitch word with a number, a chain. Where a line stands only breaks ties.
+ */
+
+/** A stretch of the text and what it is. Units are in order and do not overlap; between them there is white space only. */
+export type Unit =
+  | { readonly kind: "other"; readonly is: OtherLine["is"]; from: number; to: number }
+  | { readonly kind: "heading"; from: number; to: number; readonly nameFrom: number; readonly nameTo: number; readonly style: HeadingStyle; readonly finishing: boolean }
+  | { readonly kind: "row"; from: number; to: number; readonly label: Label; readonly body: number; readonly sizes: readonly number[] }
+  | { readonly kind: "order"; from: number; to: number; readonly sizes: readonly number[] }
+  | { readonly kind: "answer"; from: number; to: number };
+
+export interface DocumentPlace extends LabelPlace {
+  readonly sizeNames: readonly string[];
+}
+
+export interface Cut {
+  readonly units: readonly Unit[];
+  readonly flat: string;
+}
+
+/**
+ * @param text   the designer's own text
+ * @param plain  the same in plain glyphs
+ * @param lines  its lines from `begin` on, what stands before being front matter
+ */
+export function cutDocument(text: string, plain: string, lines: readonly Line[], place: DocumentPlace): Cut {
+  const { blocks, flat } = joinBlocks(plain, lines);
+  const cutter = new Cutter(text, flat, blocks, place, bareNumbers(flat, blocks));
+  return { units: cutter.run(), flat };
+}
+
+/** Sections whose short lines are entries of a list, and whose sentences are no instructions. */
+const LISTS = new Set<Section>(["abbreviations", "materials", "sizes", "gauge"]);
+
+/** What a piece begins with: a chain, a ring, foundation stitches. */
+const FOUNDATION =
+  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
+const RULE = /^[-=_*~#\s]{3,}$/;
+const DEFINITION = /^[*_"'([{]{0,2}([\p{L}\d][\p{L}\d\s'/-]{0,46}?)\s?(?:\(([^()]{1,30})\)|\[([^[\]]{1,30})\])?[*_"']{0,2}\s?(?:[:=]|,?-{1,2})\s{0,3}(?=\S)/u;
+const ENTRY = /^[\p{L}\d()/*+.' -]{1,22}\s?(?:=|:|\s-{1,2}\s|\.{3}|\t)\s{0,3}\S/u;
+
+class Cutter {
+  private readonly units: Unit[] = [];
+  private section: Section | null = null;
+  /** Rows or orders have been met: from here on sentences of instruction are instructions. */
+  private started = false;
+  private sizes: readonly number[] = [];
+  private readonly sizesLast: boolean;
+
+  constructor(
+    private readonly text: string,
+    private readonly flat: string,
+    private readonly blocks: readonly Block[],
+    private readonly place: DocumentPlace,
+    private readonly bare: BareNumbers,
+  ) {
+    // Where a text says "All sizes" again, size words hold until then; else until the next blank line.
+    this.sizesLast = /(?:^|\n)\W{0,4}(?:for )?all (?:other )?sizes/i.test(flat);
+  }
+
+  run(): Unit[] {
+    for (let i = 0; i < this.blocks.length; i++) this.block(this.blocks[i] as Block, i);
+    return this.units;
+  }
+
+  private words(from: number, to: number, most = 400): string {
+    return this.flat.slice(from, Math.min(to, from + most));
+  }
+
+  private other(is: OtherLine["is"], from: number, to: number): void {
+    if (to > from) this.units.push({ kind: "other", is, from, to });
+  }
+
+  /** The last unit, if more can be added to it. */
+  private open(): Extract<Unit, { kind: "row" | "order" }> | null {
+    const last = this.units.at(-1);
+    return last?.kind === "row" || last?.kind === "order" ? last : null;
+  }
+
+  private block(block: Block, index: number): void {
+    const { start, end } = block;
+    const words = this.words(start, end);
+    if (block.apart && !this.sizesLast) this.sizes = [];
+    if (RULE.test(words) && end - start < 200) return this.other("prose", start, end);
+    if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.units.some((unit) => unit.kind === "row" || unit.kind === "order")) {
+      this.units.push({ kind: "answer", from: start, to: end });
+      return;
+    }
+    if (this.header(block, words, index)) return;
+    this.content(start, end, block, index);
+  }
+
+  /** "MATERIALS", "Gauge: 14 sts = 10 cm", "## Notes", "FINISHING": a heading of the head or the end of a pattern. */
+  private header(block: Block, words: string, index: number): boolean {
+    const found = sectionHeader(words);
+    if (!found) return false;
+    const { section } = found;
+    const tail = /^\s?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(words.slice(found.length)) as RegExpExecArray;
+    const bracket = /^\s?\([^()]{1,40}\)\s?[:.]?\s*$/.exec(words.slice(found.length));
+    const restFrom = bracket ? block.end : Math.min(block.end, block.start + found.length + tail[0].length);
+    const rest = this.words(restFrom, block.end).trim();
+    const marked = /[:.=-]/.test(tail[0]) || block.hashes > 0 || block.bold;
+    if (rest !== "" && !marked) return false;
+    // Among the rows, words such as "Length" or "Colour" with an instruction behind them are no headings of lists.
+    if (this.started && rest !== "" && section !== "note" && section !== "gauge" && section !== "finishing" && section !== "pattern" && this.holdsInstruction(restFrom, block.end)) return false;
+    if (section === "definitions" && rest !== "" && /^to\b/i.test(words) && this.started) return false;
+    this.section = section;
+    if (section === "finishing") {
+      this.heading(block.start, Math.min(restFrom, block.end), block.start, block.start + found.length, styleOf(block, words.slice(0, found.length)), true);
+      this.started = true;
+      if (rest !== "") this.content(restFrom, block.end, block, index);
+      return true;
+    }
+    if (rest === "") {
+      this.other("heading", block.start, block.end);
+      return true;
+    }
+    if (section === "pattern") {
+      this.other("heading", block.start, restFrom);
+      this.content(restFrom, block.end, block, index);
+      return true;
+    }
+    if (section === "definitions") {
+      this.other("heading", block.start, restFrom);
+      this.content(restFrom, block.end, block, index);
+      return true;
+    }
+    if (section === "note") {
+      // A note run into its line ends with it.
+      this.other("note", block.start, block.end);
+      if (this.started) this.section = null;
+      return true;
+    }
+    if (this.labels(restFrom, block.end).length > 0) {
+      this.other("heading", block.start, restFrom);
+      this.content(restFrom, block.end, block, index);
+      return true;
+    }
+    this.other(section, block.start, block.end);
+    return true;
+  }
+
+  private holdsInstruction(from: number, to: number): boolean {
+    return isInstruction(this.flat, from, to) || this.labels(from, to).length > 0;
+  }
+
+  private labels(from: number, to: number): LabelAt[] {
+    const bare = this.section === "note" || (this.section !== null && LISTS.has(this.section)) ? { used: false, inline: false } : this.bare;
+    const labels = findLabels(this.text, this.flat, from, to, this.place, bare);
+    // Among materials and measurements a row has stitches in it.
+    return this.section !== null && LISTS.has(this.section) ? labels.filter((label) => signs(this.flat, label.to, to) > 0 && !/^[\d(½¼¾][^;]{0,40}=/.test(this.words(label.to, to))) : labels;
+  }
+
+  private rowAt(at: number, to: number): boolean {
+    const labels = this.labels(at, Math.min(to, at + 200));
+    return labels[0] !== undefined && labels[0].at - at < 4;
+  }
+
+  private content(from: number, to: number, block: Block, index: number): void {
+    const prefix = readSizePrefix(this.flat, from, to, this.place.sizeNames);
+    if (prefix && (this.started || this.section === null || this.section === "pattern" || this.rowAt(prefix.to, to)) && this.isPrefix(prefix.to, to)) {
+      if (prefix.to >= to) {
+        this.sizes = prefix.sizes;
+        this.other("sizes", from, to);
+        return;
+      }
+      const kept = this.sizes;
+      this.sizes = prefix.sizes;
+      this.other("sizes", from, prefix.to);
+      this.content(prefix.to, to, block, index);
+      this.sizes = kept;
+      return;
+    }
+    const runIn = runInHeading(this.flat, from, to, (at) => this.rowAt(at, to));
+    if (runIn && !this.rowAt(from, to) && this.isPieceHeading(runIn.to, from, runIn.rest, to)) {
+      this.heading(from, runIn.rest, from, runIn.to, runIn.style, false);
+      this.section = this.section === "finishing" ? "finishing" : null;
+      this.started = true;
+      this.content(runIn.rest, to, block, index);
+      return;
+    }
+    const labels = this.labels(from, to);
+    if (labels.length === 0) return this.unlabelled(from, to, block, index);
+    const first = labels[0] as LabelAt;
+    if (first.at > from) {
+      const lead = this.trimmed(from, first.at);
+      if (/^[\d.)\s*([-]*$/.test(this.words(lead.from, lead.to))) this.other("prose", lead.from, lead.to);
+      else this.unlabelled(lead.from, lead.to, { ...block, start: lead.from, end: lead.to }, index, true);
+    }
+    this.started = true;
+    if (this.section !== "finishing") this.section = null;
+    labels.forEach((label, i) => {
+      this.row(label, labels[i + 1]?.at ?? to);
+    });
+  }
+
+  /** A run-in heading of the head of a pattern is the name of a stitch ("Shell: 5 dc in next st") unless it names a piece. */
+  private isPieceHeading(nameTo: number, from: number, rest: number, to: number): boolean {
+    const name = this.words(from, nameTo);
+    if (this.started && this.section !== "definitions") return true;
+    if (this.rowAt(rest, to) || FOUNDATION.test(this.words(rest, to))) return true;
+    if (this.section === "definitions" || this.section === "abbreviations" || this.section === "note") return false;
+    return namesPiece(name) || namesPart(name);
+  }
+
+  private isPrefix(rest: number, to: number): boolean {
+    return rest >= to || this.holdsInstruction(rest, to) || beginsInstruction(this.flat, rest, to);
+  }
+
+  private trimmed(from: number, to: number): { from: number; to: number } {
+    let start = from;
+    let end = to;
+    while (start < end && /\s/.test(this.flat[start] as string)) start++;
+    while (end > start && /\s/.test(this.flat[end - 1] as string)) end--;
+    return { from: start, to: end };
+  }
+
+  private row(label: LabelAt, until: number): void {
+    const { to } = this.trimmed(label.at, until);
+    const end = Math.max(label.to, rowEnd(this.flat, Math.min(label.to, to), to));
+    this.units.push({ kind: "row", from: label.at, to: Math.min(end, to), label: label.label, body: Math.min(label.to, to), sizes: this.sizes });
+    if (end < to) this.sentences(end, to);
+  }
+
+  /** A block, or the lead of one, in which no row begins. */
+  private unlabelled(from: number, to: number, block: Block, index: number, lead = false): void {
+    const open = this.open();
+    if (open && (isCountOnly(this.flat, from, to) || isRowEnd(this.flat, from, to))) {
+      open.to = to;
+      return;
+    }
+    // "Row 2:" alone on its line: what follows is the row.
+    if (open?.kind === "row" && open.body >= open.to && !this.headingOf(block, index)) {
+      open.to = Math.max(open.to, rowEnd(this.flat, from, to));
+      if (open.to < to) this.sentences(open.to, to);
+      return;
+    }
+    const words = this.words(from, to);
+    const listing = this.section !== null && LISTS.has(this.section);
+    if (this.isTitle(block, index)) return this.other("title", from, to);
+    const heading = this.headingOf(block, index);
+    if (heading && !(listing && ENTRY.test(words) && !/:$/.test(words))) {
+      this.heading(from, to, from, Math.min(heading.to, to), heading.style, false);
+      if (this.section !== "finishing") this.section = null;
+      this.started = this.started || this.follows(index);
+      this.sizes = [];
+      return;
+    }
+    if (this.isDefinition(words, from, to)) return this.other("definition", from, to);
+    const begins = FOUNDATION.test(words) && isInstruction(this.flat, from, to);
+    if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
+      const leaves = begins && !(this.section === "gauge" && /=|\binch|\bcm\b|"/.test(words)) && this.section !== "note" && this.section !== "definitions" && !/\bcounts?\b/i.test(words);
+      const apartNote = begins && this.section === "note" && block.apart && !/\bcounts?\b|\bat (?:the )?(?:beg|start)/i.test(words.slice(0, 120));
+      if (!leaves && !apartNote && !lead) {
+        const is = this.section === "definitions" ? "definition" : this.section;
+        return this.other(is, from, to);
+      }
+      this.section = null;
+    }
+    this.sentences(from, to, index);
+  }
+
+  private isDefinition(words: string, from: number, to: number): boolean {
+    const found = DEFINITION.exec(words);
+    if (!found) return false;
+    if (this.section === "definitions") return true;
+    if (this.started || this.section === "materials" || this.section === "sizes" || this.section === "gauge" || this.section === "note") return false;
+    const name = (found[1] as string).trim();
+    const rest = from + found[0].length;
+    if (name.split(/\s+/).length > 6 || /^\d+$/.test(name)) return false;
+    // "sc = single crochet" is an abbreviation; a definition says how to work.
+    const told = /\b(?:insert|yarn over|yo\b|draw|pull up|pull through|work|in (?:the )?(?:next|same|indicated|st|sp)|into)\b/i.test(this.words(rest, to)) || signs(this.flat, rest, to) >= 1;
+    return told && !FOUNDATION.test(this.words(rest, to)) && talk(this.flat, rest, to) === 0 && this.section !== "abbreviations";
+  }
+
+  /** The first line of a text is its title, unless it names a piece and rows follow at once. */
+  private isTitle(block: Block, index: number): boolean {
+    if (this.units.some((unit) => unit.kind !== "other" || unit.is === "title" || unit.is === "heading")) return false;
+    if (this.units.length > 2) return false;
+    const words = this.words(block.start, block.end);
+    if (words.length > 100 || /[.:;,]$/.test(words) || signs(this.flat, block.start, block.end) > 0 || words.split(/\s+/).length > 12) return false;
+    if (!/^["'(]?[\p{Lu}\d]/u.test(words)) return false;
+    if (block.hashes === 1 && this.blocks.some((other, i) => i !== index && other.hashes === 1)) return false;
+    if (block.hashes > 1) return false;
+    return !(this.follows(index) && (namesPiece(words) || namesPart(words)) && words.split(/\s+/).length <= 3);
+  }
+
+  private headingOf(block: Block, index: number) {
+    return blockHeading(this.flat, block, this.follows(index), this.section !== null && LISTS.has(this.section));
+  }
+
+  /** Whether the next block holds a row or begins as instructions do. */
+  private follows(index: number): boolean {
+    for (let i = index + 1; i < Math.min(index + 3, this.blocks.length); i++) {
+      const next = this.blocks[i] as Block;
+      if (this.labels(next.start, Math.min(next.end, next.start + 400)).length > 0) return true;
+      if (isInstruction(this.flat, next.start, Math.min(next.end, next.start + 160))) return true;
+      // A second heading may stand between.
+      if (next.end - next.start > 50 || /[.]$/.test(this.words(next.start, next.end))) return false;
+    }
+    return false;
+  }
+
+  private heading(from: number, to: number, nameFrom: number, nameTo: number, style: HeadingStyle, finishing: boolean): void {
+    const end = this.trimmed(from, to).to;
+    this.units.push({ kind: "heading", from, to: Math.max(end, nameTo), nameFrom, nameTo, style, finishing });
+  }
+
+  private sentences(from: number, to: number, index = -1): void {
+    for (const stretch of readOrders(this.flat, from, to)) {
+      const open = this.open();
+      if (stretch.is === "tail" && open && (open.to <= stretch.from || open.from < stretch.from)) {
+        open.to = stretch.to;
+        continue;
+      }
+      if (stretch.is === "order" && (this.started || this.begins(stretch.from, stretch.to, index))) {
+        this.started = true;
+        this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
+        continue;
+      }
+      const is = stretch.is === "note" ? "note" : this.section === "finishing" ? "finishing" : "prose";
+      const last = this.units.at(-1);
+      if (last?.kind === "other" && last.is === is && last.to >= from && last.from >= from) last.to = stretch.to;
+      else this.other(is, stretch.from, stretch.to);
+    }
+  }
+
+  /** Before the first row: whether an order is the beginning of the work and not talk about it. */
+  private begins(from: number, to: number, index: number): boolean {
+    const words = this.words(from, to);
+    if (FOUNDATION.test(words) && !/\bcounts?\b|\bthroughout\b/i.test(words)) return true;
+    if (this.section === "pattern") return isInstruction(this.flat, from, to);
+    if (!beginsInstruction(this.flat, from, to) || talk(this.flat, from, to) > 0) return false;
+    return signs(this.flat, from, to) >= 2 && index >= 0 && this.follows(index) && !/\bcounts?\b|\bthroughout\b|\bpattern\b/i.test(words);
+  }
+}
+
+function styleOf(block: Block, words: string): HeadingStyle {
+  if (block.hashes > 0) return { hashes: block.hashes };
+  return words === words.toUpperCase() ? "capitals" : block.bold ? "bold" : "title";
+}

@@ -1,0 +1,132 @@
+import { beginsInstruction, signs } from "./evidence.ts";
+import type { Block } from "./blocks.ts";
+import { type LabelFound, type LabelPlace, readLabel } from "./labels.ts";
+import type { Amount, Label } from "./tree.ts";
+
+/*
+ * Where in a block rows begin: at its start, and behind the end of a sentence ("Row 1: ... turn. Row 2: ... turn.").
+ */
+
+export interface LabelAt extends LabelFound {
+  readonly at: number;
+}
+
+/** How a document numbers its rows when it does without the word: "4. Ch 2, ..." */
+export interface BareNumbers {
+  /** Rows are told by a number alone. */
+  readonly used: boolean;
+  /** They follow each other inside one paragraph: "... join. (44) 2: Ch 1, ...". */
+  readonly inline: boolean;
+}
+
+const CANDIDATE =
+  /\b(?:(?:rs|ws|right side|wrong side)\s(?=r)|rows?\b|rnds?(?=\b|\d)|rounds?(?=\b|\d)|rds?(?=\b|\d)|rows?(?=\d)|r(?=\d)|next\s(?=\d|row|rnd|round|rs|ws)|foundation\s(?=row|rnd|round|ch)|set-?up\s(?=row|rnd|round)|(?:inc|dec|increase|decrease|pattern|shaping|last|final|following|joining|pick-?up|turning|border|edging|short|eyelet|buttonhole)\.?\s(?=rows?\b|rnd|round)|(?:all\s)?(?:even|odd)\s(?=rows|rnds|rounds)|\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\s(?=row|rnd|round|and|to))/gi;
+/** Words before a number of a row that make it a reference. */
+const REFERENCE = /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
+const INLINE_BARE = /(?<=[.)\]!]\s{0,2})(\d{1,3}):\s?(?=[A-Z*([])/g;
+const BARE = /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s))-?\s{0,3}(?=\S)/i;
+const LIST_NUMBER = /\d{1,2}[.)]\s{1,2}/y;
+
+/** Looks over the blocks for numbers that stand where labels stand. */
+export function bareNumbers(flat: string, blocks: readonly Block[]): BareNumbers {
+  let bare = 0;
+  let labelled = 0;
+  let last = 0;
+  let inline = 0;
+  for (const block of blocks) {
+    const words = flat.slice(block.start, Math.min(block.end, block.start + 40));
+    if (/^(?:\d{1,2}[.)]\s)?(?:rows?|rnds?|rounds?|rds?|r)\s?\d|^\d+(?:st|nd|rd|th|d)\s(?:row|rnd|round)/i.test(words)) labelled++;
+    const found = BARE.exec(words);
+    const number = Number(found?.[1]);
+    const body = block.start + (found?.[0].length ?? 0);
+    if (found && number > last && number <= last + 12 && isStitched(flat, body, block.end)) {
+      bare++;
+      last = Number(found[2] ?? number);
+    } else if (found && number === 1 && isStitched(flat, body, block.end)) last = 1;
+    let wanted = 1;
+    for (const hit of flat.slice(block.start, block.end).matchAll(INLINE_BARE)) {
+      if (Number(hit[1]) === wanted) {
+        wanted++;
+        inline++;
+      }
+    }
+  }
+  return { used: bare >= 3 && bare > labelled, inline: inline >= 3 && inline > labelled };
+}
+
+function isStitched(flat: string, from: number, to: number): boolean {
+  const end = Math.min(to, from + 160);
+  return signs(flat, from, end) >= 1 && (beginsInstruction(flat, from, end) || signs(flat, from, end) >= 2) && !/^[^.;]{0,80}\b(?:counts? as|does not count|is worked|are worked|never counts?)\b/i.test(flat.slice(from, end));
+}
+
+/** Every label in the block, in order. */
+export function findLabels(text: string, flat: string, from: number, to: number, place: LabelPlace, bare: BareNumbers): LabelAt[] {
+  const found: LabelAt[] = [];
+  const first = firstLabel(text, flat, from, to, place, bare);
+  if (first) found.push(first);
+  CANDIDATE.lastIndex = first ? first.to : from;
+  for (let hit = CANDIDATE.exec(flat); hit && hit.index < to; hit = CANDIDATE.exec(flat)) {
+    const at = hit.index;
+    if (at < (found.at(-1)?.to ?? from) || !isBoundary(flat, from, at)) continue;
+    const label = readLabel(text, flat, at, to, place);
+    if (!label || !isSeparated(label, flat, to)) continue;
+    found.push({ ...label, at });
+    CANDIDATE.lastIndex = Math.max(label.to, at + 1);
+  }
+  if (bare.inline) addInline(found, flat, from, to, place);
+  return found;
+}
+
+function firstLabel(text: string, flat: string, from: number, to: number, place: LabelPlace, bare: BareNumbers): LabelAt | null {
+  LIST_NUMBER.lastIndex = from;
+  const listed = LIST_NUMBER.exec(flat);
+  if (listed) {
+    const inner = readLabel(text, flat, from + listed[0].length, to, place);
+    if (inner && /[:.-]/.test(inner.separator)) return { ...inner, at: from + listed[0].length };
+  }
+  const label = readLabel(text, flat, from, to, place);
+  if (label) return { ...label, at: from };
+  if (!bare.used) return null;
+  const number = BARE.exec(flat.slice(from, Math.min(to, from + 40)));
+  if (!number || !isStitched(flat, from + number[0].length, to)) return null;
+  return { ...bareLabel(number[1] as string, number[2], from, from + number[0].length, place), at: from };
+}
+
+function bareLabel(first: string, last: string | undefined, at: number, to: number, place: LabelPlace): LabelFound {
+  const amount = (value: string, from: number): Amount => ({ span: { from, to: from + value.length }, values: [Number(value)] });
+  const start = amount(first, at);
+  const end = last === undefined ? start : { ...amount(last, at), span: start.span };
+  const label: Label = { span: { from: at, to: at + first.length }, is: place.rounds ? "round" : "row", words: last === undefined ? first : `${first}-${last}`, rows: [{ from: start, to: end }], rounds: place.rounds };
+  return { label, to, separator: "." };
+}
+
+function addInline(found: LabelAt[], flat: string, from: number, to: number, place: LabelPlace): void {
+  let wanted = 1;
+  const stretch = flat.slice(from, to);
+  for (const hit of stretch.matchAll(INLINE_BARE)) {
+    if (Number(hit[1]) !== wanted && !(Number(hit[1]) === 1)) continue;
+    wanted = Number(hit[1]) + 1;
+    const at = from + hit.index;
+    if (found.some((label) => at >= label.at && at < label.to)) continue;
+    found.push({ ...bareLabel(hit[1] as string, undefined, at, at + hit[0].length, place), at });
+  }
+  found.sort((a, b) => a.at - b.at);
+}
+
+/** A label inside a block stands behind the end of a sentence or a bracket, or in another column of the page. */
+function isBoundary(flat: string, from: number, at: number): boolean {
+  let before = at - 1;
+  while (before >= from && at - before < 12 && flat[before] === " ") before--;
+  if (before < from) return true;
+  const gap = at - before - 1;
+  const glyph = flat[before] as string;
+  if (gap >= 3) return true;
+  if (!/[.!?;)\]}…>]/.test(glyph)) return false;
+  return !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]";
+}
+
+function isSeparated(label: LabelFound, flat: string, to: number): boolean {
+  if (/[:>]/.test(label.separator)) return true;
+  if (/^\.|^-|^…/.test(label.separator)) return beginsInstruction(flat, label.to, to);
+  return label.separator === "" && label.label.side !== undefined && label.label.rows.length > 0 && beginsInstruction(flat, label.to, to);
+}

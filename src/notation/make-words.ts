@@ -1,0 +1,24 @@
+import { lex } from "./lex.ts";
+import type { Amount } from "./tree.ts";
+
+/** "(make 2)", "Make 2 alike", "x 2", "- make two": how many of a piece. The words before it are its name. */
+const MAKE = /[\s,(:[-]*\b(?:make|makes|work|crochet)\s(?:\w+\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight)\b(?!\s?(?:sts?\b|rows?|rounds?|rnds?|sc|dc|hdc|ch|tr|more|even|inches|cm|"))([^)\].]{0,40})[)\].]*\s*$|\s[x(]\s?(\d)\)?$/i;
+
+export interface MakeFound {
+  readonly make: Amount;
+  /** Offset behind the name of the piece. */
+  readonly nameTo: number;
+}
+
+/** What the heading or line between the offsets says about how many to make; null where it says nothing. */
+export function readMake(text: string, plain: string, from: number, to: number): MakeFound | null {
+  if (to - from > 120) return null;
+  const words = plain.slice(from, to);
+  const found = MAKE.exec(words);
+  if (!found) return null;
+  const number = (found[1] ?? found[3]) as string;
+  const at = from + found.index + found[0].search(new RegExp(`(?<![a-z0-9])${number}`, "i"));
+  const token = lex(text, at, at + number.length, { sizes: 1 })[0];
+  if (token?.is !== "number" || typeof token.values[0] !== "number") return null;
+  return { make: { span: token.span, values: token.values }, nameTo: from + found.index };
+}
