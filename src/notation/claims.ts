@@ -1,0 +1,207 @@
+import { stitchAt } from "./stitch-words.ts";
+import type { Amount, Claim, ClaimPart } from "./tree.ts";
+import { readAmount } from "./clauses/amounts.ts";
+import { readNoun, spaceAfterNumber } from "./clauses/nouns.ts";
+import { made, type Reading } from "./clauses/reading.ts";
+
+/*
+ * Counts printed for a row, in every dress: "(24 sts)", "- 24 sts", ": 24 sc", "[24]", "24 sc.", "Total 24", "you will have 24",
+ * "= 24 sts", "{24}", "<24>", before or after the turn.
+ */
+
+const INTROS = [
+  "for? a? grand? total of?", "you|there will|should|'ll now|then? have|be a? total? of?", "you|there now|then have|are a? total? of?", "you|there have|are a? total? of?",
+  "you'll have", "there'll be", "giving|makes|making|leaving|gives|equals|having|leaves you? a? total? of?", "now|should have|has|be", "total sts|stitches|st|stitch count|number? of?|:|= :|=?",
+  "total no|number of sts|stitches", "st|sts|stitch|stitches count is|=|:|-?", "so|and you|there have|are|will have?", "with|to|until a total of", "rem|remaining", "counts", "stitch|st count|total", "to have|make", "should have", "count|total",
+];
+
+const UNIT_WORDS = new Set([
+  "repeat", "repeats", "rep", "reps", "block", "blocks", "point", "points", "mesh", "meshes", "pattern", "patterns", "motif", "motifs", "square", "squares", "wave", "waves", "rib", "ribs", "group", "groups", "section", "sections", "petal", "petals", "scallop", "scallops", "unit", "units", "row", "rows", "ridge", "ridges", "increase", "increases", "bump", "bumps", "hole", "holes", "eyelet", "eyelets", "loop", "loops", "lp", "lps", "post", "posts", "leaf", "leaves", "corner", "corners", "round", "rounds", "rnds",
+]);
+
+const CHANGES: Readonly<Record<string, "inc" | "dec">> = {
+  inc: "inc", increased: "inc", increase: "inc", incd: "inc", added: "inc", incs: "inc", increases: "inc", dec: "dec", decreased: "dec", decd: "dec", decrease: "dec", decs: "dec", decreases: "dec",
+};
+
+/** A claim that begins here and fills the step; null where the words are no claim. `strict`: a noun or an introduction is needed. */
+export function readClaim(reading: Reading, strict: boolean): Claim | null {
+  return reading.cursor.attempt(() => claim(reading, strict));
+}
+
+function claim(reading: Reading, strict: boolean): Claim | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  const introduced = cursor.acceptAny(INTROS);
+  cursor.accept(":|=|-|about|of");
+  let change: Claim["change"];
+  const leading = CHANGES[cursor.key()];
+  if (leading && cursor.isNumber(1)) {
+    change = leading;
+    cursor.at += 1;
+  }
+  const parts: ClaimPart[] = [];
+  let includesChain = false;
+  let excludes: Claim["excludes"];
+  let eachSide = false;
+  let ofRow: Amount | undefined;
+  let nouns = 0;
+  for (let guard = 0; guard < 12; guard += 1) {
+    const part = readPart(reading);
+    if (part === "chain-included") includesChain = true;
+    else if (part) {
+      parts.push(part.part);
+      if (part.noun) nouns += 1;
+    } else if (parts.length === 0) return null;
+    const tail = readTail(reading);
+    if (tail.change) change = tail.change;
+    if (tail.includesChain) includesChain = true;
+    if (tail.excludes) excludes = tail.excludes;
+    if (tail.eachSide) eachSide = true;
+    if (tail.ofRow) ofRow = tail.ofRow;
+    if (!part && !tail.any) break;
+    const before = cursor.at;
+    cursor.accept(",|and|&|+|;|plus|with|/ and|&|plus?");
+    if (!cursor.isNumber() && !tailAhead(reading)) {
+      cursor.at = before;
+      break;
+    }
+    // "24 sts, 2 sc in next": the next number belongs to another step.
+    const next = cursor.at;
+    const more = readPart(reading);
+    const closes = more !== null && (cursor.isBoundary() || cursor.fits("and|&|+|-|–|turn|join|made|inc|incl|total|plus|each|on|at|in|for|rem|with|/") > 0);
+    cursor.at = next;
+    if (!closes && !tailAhead(reading)) {
+      cursor.at = before;
+      break;
+    }
+  }
+  if (parts.length === 0) return null;
+  if (strict && nouns === 0 && !introduced && !change) return null;
+  return made<Claim>({
+    span: cursor.spanFrom(start), parts, change, ofRow, index: undefined, includesChain: includesChain || undefined, excludes, eachSide: eachSide || undefined,
+  });
+}
+
+type PartFound = { readonly part: ClaimPart; readonly noun: boolean } | "chain-included" | null;
+
+function readPart(reading: Reading): PartFound {
+  const { cursor } = reading;
+  return cursor.attempt<Exclude<PartFound, null>>(() => {
+    const start = cursor.at;
+    const counted = cursor.isNumber() ? stitchAt(cursor, reading, 0, true) : null;
+    void counted;
+    const amount = readAmount(reading);
+    if (!amount) return null;
+    cursor.accept("x|-");
+    cursor.accept("x|total|more|complete|full|extra|of|individual|single|new|pattern");
+    // "17 tr + 3 ch": the chain that begins the row.
+    if (cursor.fits("ch|chs|chain") && (cursor.isBoundary(1) || cursor.fits("sts", 1)) && reading.cursor.tokens[start - 1]?.is === "mark" && (reading.cursor.tokens[start - 1] as { text: string }).text === "+") {
+      cursor.at += 1;
+      return "chain-included";
+    }
+    const chains = spaceAfterNumber(reading);
+    const noun = chains ?? readNoun(reading);
+    if (noun) {
+      const what = noun.what;
+      const words = cursor.wordsFrom(start);
+      const span = cursor.spanFrom(start);
+      // "12 dc groups", "9 shells of 5".
+      cursor.accept("of") && readAmount(reading);
+      const kind = what.is === "any" ? "any" : what.is === "stitch" ? what.code : what.is === "space" ? "ch-sp" : what.is === "chain" ? "ch" : what.is;
+      const unit = what.is === "stitch" && UNIT_WORDS.has(what.code) ? "unit" : kind;
+      return {
+        part: made<ClaimPart>({ span, amount, kind: unit, chains: what.is === "space" ? what.chains : undefined, words }),
+        noun: true,
+      };
+    }
+    if (cursor.isWord() && UNIT_WORDS.has(cursor.key())) {
+      cursor.at += 1;
+      return { part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) }, noun: true };
+    }
+    return { part: { span: cursor.spanFrom(start), amount, kind: "any", words: cursor.wordsFrom(start) }, noun: false };
+  }) as PartFound;
+}
+
+interface Tail {
+  any: boolean;
+  change?: "inc" | "dec";
+  includesChain?: boolean;
+  excludes?: Claim["excludes"];
+  eachSide?: boolean;
+  ofRow?: Amount;
+}
+
+function tailAhead(reading: Reading): boolean {
+  return reading.cursor.fits("incl|including|includes|not|excluding|excl|each|on|inc|dec|made|total|counting|at|rem|inc'd|increased|decreased|without|does") > 0;
+}
+
+const INCLUDES = "incl|including|includes|counting|counts|inclusive the|of|as? turning|beg|beginning|first|starting|t? ch|chain|tch|chs|ch-3|st|loop";
+const EXCLUDES = "not|excluding|excl|without|excludes|minus including|counting|incl|count|counted|include? the|any? turning|beg|beginning|starting|first|t? ch|chain|tch|chs|chains|sl|slip|ss|slst|loop|loops|skipped";
+
+/** "incl ch 2", "not counting sl sts", "inc", "each side", "at end of Row 10", "rem", "made", "in each rnd". */
+function readTail(reading: Reading): Tail {
+  const { cursor } = reading;
+  const tail: Tail = { any: false };
+  for (let guard = 0; guard < 6; guard += 1) {
+    const start = cursor.at;
+    cursor.accept(",");
+    const from = cursor.at;
+    if (cursor.accept(EXCLUDES)) {
+      const words = cursor.wordsFrom(from).toLowerCase();
+      tail.excludes = /\b(sl|slip|ss|slst)\b/u.test(words) ? "sl st" : /turning|beg|starting|first|tch|\bt\b/u.test(words) ? "turning-chain" : "chain";
+      cursor.accept("st|sts|stitch|stitches|-");
+      readAmount(reading);
+      cursor.accept("sp|sps|spaces|as a? st");
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept(INCLUDES)) {
+      cursor.accept("ch|chain|-");
+      cursor.accept("-");
+      readAmount(reading);
+      cursor.accept("as a? st|sc|dc|hdc|tr");
+      tail.includesChain = true;
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("incl|including|includes")) {
+      const amount = readAmount(reading);
+      const noun = amount || cursor.isWord() ? readNoun(reading) : null;
+      cursor.accept("-");
+      if (noun || amount) {
+        tail.includesChain = true;
+        tail.any = true;
+        continue;
+      }
+    }
+    const key = cursor.key();
+    if (CHANGES[key] && !cursor.isNumber(1)) {
+      tail.change = CHANGES[key] as "inc" | "dec";
+      cursor.at += 1;
+      cursor.accept("'d|d");
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("on|at|for|in each|both|ea|either side|end|sleeve|front|shoulder|half|edge|sides|ends|panel|strap") || cursor.accept("each|per side|end|sleeve|front|shoulder|half")) {
+      tail.eachSide = true;
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("at|after|by|on? the? end|completion of? the? row|rnd|round|rows|rnds") || cursor.accept("after|at|on row|rnd|round|rows")) {
+      const row = readAmount(reading);
+      if (row) tail.ofRow = row;
+      tail.any = true;
+      continue;
+    }
+    if (
+      cursor.accept("rem|remain|remaining|remains|left|made|total|altogether|worked|around|across|now|completed|formed|long|each|in-total|inall|only") ||
+      cursor.accept("in all|total|each|every|this|the row|rnd|round|rows?") || cursor.accept("for|this|per this|each|the? row|rnd|round") || cursor.accept("on this|the|your|each? row|rnd|round|hook|needle") || cursor.accept("have|has|were|are been? made|worked|left|added")
+    ) {
+      tail.any = true;
+      continue;
+    }
+    cursor.at = start;
+    return tail;
+  }
+  return tail;
+}

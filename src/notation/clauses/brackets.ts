@@ -1,0 +1,296 @@
+import { readClaim } from "../claims.ts";
+import type { Answer, Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
+import { readAmount } from "./amounts.ts";
+import { readCountsAs } from "./chains.ts";
+import { readFacing, readSide } from "./joins.ts";
+import { DEEPEST, type Reading } from "./reading.ts";
+import { readEndAtInner, readStop } from "./repeats.ts";
+import { settleAlone } from "./settle.ts";
+import { readSizeOnlyBracket } from "./sizes-meant.ts";
+import { readPlace } from "./targets.ts";
+
+/*
+ * Brackets do four jobs: repeat, group in one place, printed count, aside. What follows the closing one tells them apart;
+ * what stands inside tells the rest.
+ */
+
+/** Reads one bracket with what belongs to it. Always reads something: what is not understood is a remark. */
+export function readBracket(reading: Reading): readonly Clause[] {
+  const { cursor } = reading;
+  const open = cursor.at;
+  const close = cursor.partner[open] ?? -1;
+  if (close < 0 || close >= cursor.limit) {
+    cursor.at += 1;
+    return [];
+  }
+  if (reading.depth >= DEEPEST) return [remarkTo(reading, open, close)];
+  return (
+    readAnswer(reading, open, close) ??
+    readSides(reading, open, close) ??
+    readCounting(reading, open, close) ??
+    readRepeatOrGroup(reading, open, close) ??
+    readBracketClaim(reading, open, close) ??
+    readNamedBracket(reading, open, close) ??
+    readSizeOnlyBracket(reading, open, close) ??
+    readPlain(reading, open, close)
+  );
+}
+
+function remarkTo(reading: Reading, open: number, close: number): Clause {
+  const { cursor } = reading;
+  cursor.at = close + 1;
+  const span = cursor.spanFrom(open);
+  return { kind: "remark", span, words: reading.words(span) };
+}
+
+/** "(As meant: ... ~k7f2q)", "(Vouched, 40 sts: ... ~k7f2q)": the designer's own answer. */
+function readAnswer(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const meant = cursor.accept("as meant");
+    if (!meant && !cursor.accept("vouched")) return null;
+    const rest = cursor.within(close, () => {
+      cursor.accept(",");
+      const count = meant ? null : readAmount(reading);
+      cursor.accept("st|sts|stitch|stitches");
+      return count;
+    });
+    const from = cursor.tokens[cursor.at]?.span.from ?? 0;
+    const to = cursor.tokens[close]?.span.from ?? from;
+    cursor.at = close + 1;
+    const span = cursor.spanFrom(open);
+    const words = reading.context.text.slice(from, to).replace(/\s+/gu, " ").trim();
+    // The stamp stands last, after a tilde; a code of a finding may stand first, as "rows/count-differs".
+    const stamp = /~([0-9a-z]+)\s*$/iu.exec(words);
+    let reason = (stamp ? words.slice(0, stamp.index) : words).replace(/^[:,;\s]+/u, "").trim();
+    const code = /^([a-z]+\/[a-z0-9-]+)[:,\s]+/u.exec(reason);
+    if (code) reason = reason.slice(code[0].length).trim();
+    const answer: Answer = {
+      span, is: meant ? "as-meant" : "vouched", reason, stamp: stamp?.[1] ?? null,
+      ...(code?.[1] ? { code: code[1] } : {}), ...(rest ? { count: rest } : {}),
+    };
+    reading.answers.push(answer);
+    return [];
+  });
+}
+
+/** "(RS)", "(right side facing)". */
+function readSides(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const side = cursor.within(close, () => {
+      const found = readFacing(reading) ?? readSide(reading);
+      if (found) cursor.accept("row|facing|of work|rnd");
+      return found && cursor.done ? found : null;
+    });
+    if (!side) return null;
+    cursor.at = close + 1;
+    return [{ kind: "facing", span: cursor.spanFrom(open), side }];
+  });
+}
+
+/** "(counts as dc)" goes to the chain before it, or to the stitch worked past the skipped chains. */
+function readCounting(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const found = cursor.within(close, () => {
+      const counts = readCountsAs(reading);
+      return counts && cursor.done ? counts : null;
+    });
+    if (!found) return null;
+    cursor.at = close + 1;
+    const counts: CountsAs = { ...found, span: cursor.spanFrom(open) };
+    return attachCounting(reading, counts) ? [] : [{ kind: "aside", span: counts.span }];
+  });
+}
+
+/** Gives the meaning of a chain to the clause it speaks of; false where there is none near. */
+export function attachCounting(reading: Reading, counts: CountsAs): boolean {
+  const { out } = reading;
+  for (let back = out.length - 1; back >= 0 && back >= out.length - 4; back -= 1) {
+    const clause = out[back] as Clause;
+    if (clause.kind === "chain") {
+      out[back] = { ...clause, countsAs: counts, span: { from: clause.span.from, to: back === out.length - 1 ? counts.span.to : clause.span.to } };
+      return true;
+    }
+    if (clause.kind === "work" && clause.target.from === "hook") {
+      out[back] = { ...clause, skippedCountsAs: counts };
+      return true;
+    }
+    if (clause.kind === "skip") {
+      out[back] = { ...clause, countsAs: counts };
+      return true;
+    }
+    if (clause.kind !== "turn" && clause.kind !== "aside" && clause.kind !== "work") return false;
+  }
+  return false;
+}
+
+function readRepeatOrGroup(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  const claims = reading.claims.length;
+  const found = cursor.attempt(() => {
+    cursor.at = close + 1;
+    const stop = stopAfter(reading);
+    const afterStop = cursor.at;
+    cursor.accept("all|each|worked|made|both");
+    const place = cursor.attempt(() => (cursor.fits("to") ? null : readPlace(reading)));
+    if (!place) cursor.at = afterStop;
+    if (!stop && !place) return null;
+    const end = cursor.at;
+    cursor.at = open + 1;
+    const body = reading.inside(close);
+    if (body.length === 0) return null;
+    cursor.at = close + 1;
+    const inner: RepeatClause | null = stop
+      ? { kind: "repeat", span: { from: cursor.spanFrom(open).from, to: Math.max(stop.span.to, cursor.spanFrom(open).to) }, body: settleAlone(body), stop, style: "bracket" }
+      : null;
+    cursor.at = end;
+    readEndAtInner(reading);
+    const span = cursor.spanFrom(open);
+    if (place) return [{ kind: "group", span, body: inner ? [inner] : body, target: place.target }] satisfies Clause[];
+    return [{ ...(inner as RepeatClause), span: { from: span.from, to: span.to } }] satisfies Clause[];
+  });
+  if (!found) reading.claims.length = claims;
+  return found;
+}
+
+/** "6 times", "x 9", "twice", "*6", "across", "Repeat 6 times". */
+function stopAfter(reading: Reading): Stop | null {
+  const { cursor } = reading;
+  if (cursor.isMark("*") && cursor.isNumber(1) && (cursor.isBoundary(2) || cursor.fits("times|time|x|-|=", 2) > 0 || cursor.isOpener(2) || cursor.isMark("*", 2))) {
+    cursor.at += 1;
+    const start = cursor.at - 1;
+    const times = readAmount(reading);
+    cursor.accept("times|time|x");
+    return times ? { by: "times", span: cursor.spanFrom(start), times, counting: "total" } : null;
+  }
+  const plain = readStop(reading, false, true);
+  if (plain) return plain;
+  return cursor.attempt(() => {
+    cursor.accept(",|.|;");
+    cursor.accept("and");
+    if (!cursor.accept("rep|repeat|repeated|rpt")) return null;
+    if (cursor.accept("from|between|instructions|what")) return null;
+    cursor.accept("this|these|the|in? sequence|pattern|brackets|parentheses|section|bracket?");
+    return readStop(reading, true, true) ?? (cursor.isBoundary() ? ({ by: "unsaid", span: cursor.emptyHere() } satisfies Stop) : null);
+  });
+}
+
+/** "(24 sts)", "[12 dc, 4 ch-2 sps]", "(increase 4 sts this round)", several in a row for a range of rows. */
+function readBracketClaim(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const claim = cursor.within(close, () => {
+      const found = readClaim(reading, false);
+      cursor.accept(".|,");
+      return found && cursor.done ? found : null;
+    });
+    if (!claim) return null;
+    const stitchy = claim.parts.some((part) => part.kind !== "any" && part.kind !== "unit" && part.kind !== "ch-sp");
+    const worked = reading.out.some((clause) => clause.kind !== "chain" && clause.kind !== "aside" && clause.kind !== "turn");
+    if (stitchy && !claim.change && (!worked || !tailAfter(reading, close + 1)) && reading.depth === 0) return null;
+    if (stitchy && reading.depth > 0) return null;
+    cursor.at = close + 1;
+    const span = cursor.spanFrom(open);
+    if (reading.depth > 0 || !tailAfter(reading, close + 1)) return [{ kind: "aside", span }];
+    pushClaim(reading, { ...claim, span });
+    return [];
+  });
+}
+
+/** Counts one after another belong to the rows of a range in turn. */
+function pushClaim(reading: Reading, claim: import("../tree.ts").Claim): void {
+  reading.claims.push(claim);
+}
+
+const TAIL_WORDS = "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
+
+/** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
+function tailAfter(reading: Reading, from: number): boolean {
+  const { cursor } = reading;
+  const at = cursor.at;
+  cursor.at = from;
+  while (cursor.token() && (cursor.isBoundary() || cursor.isMark("-") || cursor.isMark("="))) cursor.at += 1;
+  const tail = cursor.done || cursor.isOpener() || cursor.fits(TAIL_WORDS) > 0;
+  cursor.at = at;
+  return tail;
+}
+
+/** "(V-st made)", "(first shell made)", "(dec made)". */
+function readNamedBracket(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const named = cursor.within(close, () => readMade(reading) && cursor.done);
+    if (!named) return null;
+    const words = nameOf(cursor.wordsFrom(open + 1));
+    cursor.at = close + 1;
+    return nameLast(reading, words, cursor.spanFrom(open).to) ? [] : [{ kind: "aside", span: cursor.spanFrom(open) }];
+  });
+}
+
+/** Steps over "shell made", "first V-st formed"; false where the words are none. */
+export function readMade(reading: Reading): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  for (let words = 0; words < 7 && (cursor.isWord() || cursor.isNumber() || cursor.isMark("-")); words += 1) {
+    if (words > 0 && cursor.accept("made|formed|completed|created|complete|worked|done")) return true;
+    if (cursor.fits("in|into|turn|across|around|to")) break;
+    cursor.at += 1;
+  }
+  cursor.at = start;
+  return false;
+}
+
+export function nameOf(words: string): string {
+  return words.toLowerCase().replace(/\s+(made|formed|completed|created|complete|worked|done)$/u, "").replace(/^(a|an|the|first|1st|1|one|beginning|beg) /u, "").trim();
+}
+
+/** Gives a name to the stitch or group just read. */
+export function nameLast(reading: Reading, name: string, to: number): boolean {
+  const { out } = reading;
+  const last = out[out.length - 1];
+  if (!last || (last.kind !== "work" && last.kind !== "group")) return false;
+  out[out.length - 1] = { ...last, named: name, span: { from: last.span.from, to } };
+  return true;
+}
+
+function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
+  const { cursor } = reading;
+  const claims = reading.claims.length;
+  cursor.at = open + 1;
+  const body = reading.inside(close);
+  cursor.at = close + 1;
+  const span = cursor.spanFrom(open);
+  const unread = body.some((clause) => clause.kind === "remark");
+  const workable = body.some((clause) => clause.kind !== "remark" && clause.kind !== "aside");
+  if (!workable || (unread && isTalk(reading, open, close))) {
+    reading.claims.length = claims;
+    // Words in brackets that name neither stitch nor number are talk; others may decide something and are said to be unread.
+    if (!unread || isTalk(reading, open, close)) return [{ kind: "aside", span }];
+    return [{ kind: "remark", span, words: reading.words(span) }];
+  }
+  const bare = body.every((clause) => clause.kind === "chain" || (clause.kind === "work" && clause.target.ref === "here"));
+  const stitches = body.filter((clause) => clause.kind === "work").length;
+  if (bare && stitches >= 2) {
+    const next = { span: { from: span.to, to: span.to }, ref: "next", what: { is: "any" } } as const;
+    return [{ kind: "choice", span, form: "bracket-group-or-sequence", options: [body, [{ kind: "group", span, body, target: next }]] }];
+  }
+  return body;
+}
+
+/** No stitch is worked by these words: prose without a number. */
+function isTalk(reading: Reading, open: number, close: number): boolean {
+  const { cursor } = reading;
+  for (let at = open + 1; at < close; at += 1) {
+    const token = cursor.tokens[at];
+    if (token?.is === "number" && !token.word) return false;
+    if (token?.is === "mark" && (token.text === "*" || token.text === "**")) return false;
+  }
+  return true;
+}

@@ -1,0 +1,187 @@
+import type { Span } from "../../base/index.ts";
+import type { Token } from "../token.ts";
+
+type Slot = { readonly words: ReadonlySet<string>; readonly optional: boolean };
+
+const patterns = new Map<string, readonly Slot[]>();
+
+/** "rep|repeat from the? *": words in a row, alternatives by a bar, a question mark where one may be missing. */
+function slotsOf(pattern: string): readonly Slot[] {
+  const known = patterns.get(pattern);
+  if (known) return known;
+  const slots = pattern.split(" ").map((part) => {
+    const optional = part.length > 1 && part.endsWith("?");
+    return { words: new Set((optional ? part.slice(0, -1) : part).split("|")), optional };
+  });
+  patterns.set(pattern, slots);
+  return slots;
+}
+
+const OPENERS = new Set(["(", "[", "{", "<"]);
+const CLOSERS = new Set([")", "]", "}", ">"]);
+
+/**
+ * Walks the tokens of one row. A stretch may be fenced off so that nothing inside reads past it; brackets are paired
+ * beforehand, whatever their shapes, so that a wrong closing bracket still closes.
+ */
+export class Cursor {
+  readonly tokens: readonly Token[];
+  /** Index of the token that closes the bracket opened here, or that opened the one closed here; -1 where it has no partner. */
+  readonly partner: readonly number[];
+  /** How many brackets stand open before each token. */
+  readonly depth: readonly number[];
+  at = 0;
+  limit: number;
+
+  constructor(tokens: readonly Token[]) {
+    this.tokens = tidy(tokens);
+    this.limit = this.tokens.length;
+    const partner = new Array<number>(this.tokens.length).fill(-1);
+    const depth = new Array<number>(this.tokens.length).fill(0);
+    const open: number[] = [];
+    this.tokens.forEach((token, index) => {
+      if (token.is === "mark" && CLOSERS.has(token.text)) {
+        const opener = open.pop();
+        if (opener !== undefined) {
+          partner[opener] = index;
+          partner[index] = opener;
+        }
+      }
+      depth[index] = open.length;
+      if (token.is === "mark" && OPENERS.has(token.text)) open.push(index);
+    });
+    this.partner = partner;
+    this.depth = depth;
+  }
+
+  get done(): boolean {
+    return this.at >= this.limit;
+  }
+
+  token(ahead = 0): Token | undefined {
+    const index = this.at + ahead;
+    return index >= 0 && index < this.limit ? this.tokens[index] : undefined;
+  }
+
+  /** What a token is compared by: a word's bare form, a mark, or a number's own text in lower case. */
+  key(ahead = 0): string {
+    const token = this.token(ahead);
+    if (!token) return "";
+    if (token.is === "word") return token.norm;
+    return token.is === "break" ? "" : token.text.toLowerCase();
+  }
+
+  isMark(text: string, ahead = 0): boolean {
+    const token = this.token(ahead);
+    return token?.is === "mark" && token.text === text;
+  }
+
+  isNumber(ahead = 0): boolean {
+    return this.token(ahead)?.is === "number";
+  }
+
+  isWord(ahead = 0): boolean {
+    return this.token(ahead)?.is === "word";
+  }
+
+  isOpener(ahead = 0): boolean {
+    const token = this.token(ahead);
+    return token?.is === "mark" && OPENERS.has(token.text) && (this.partner[this.at + ahead] ?? -1) >= 0;
+  }
+
+  isCloser(ahead = 0): boolean {
+    const token = this.token(ahead);
+    return token?.is === "mark" && CLOSERS.has(token.text);
+  }
+
+  /** A mark that parts one step from the next, or the end. */
+  isBoundary(ahead = 0): boolean {
+    const token = this.token(ahead);
+    if (!token) return true;
+    return token.is === "mark" && (",;.:!?…".includes(token.text) || CLOSERS.has(token.text));
+  }
+
+  /** Number of tokens the pattern takes from here, 0 where it does not fit. */
+  fits(pattern: string, ahead = 0): number {
+    let here = ahead;
+    for (const slot of slotsOf(pattern)) {
+      let at = here;
+      // A hyphen between the words of a phrase says nothing: "right-side".
+      if (at > ahead && this.isMark("-", at) && !slot.words.has("-")) at += 1;
+      if (this.token(at) && slot.words.has(this.key(at))) here = at + 1;
+      else if (!slot.optional) return 0;
+    }
+    return here - ahead;
+  }
+
+  /** Steps over the pattern; false, and no step, where it does not fit. */
+  accept(pattern: string): boolean {
+    const length = this.fits(pattern);
+    this.at += length;
+    return length > 0;
+  }
+
+  acceptAny(list: readonly string[]): boolean {
+    return list.some((pattern) => this.accept(pattern));
+  }
+
+  /** The first of the marks that stands here is stepped over. */
+  acceptMark(...texts: string[]): boolean {
+    const token = this.token();
+    if (token?.is !== "mark" || !texts.includes(token.text)) return false;
+    this.at += 1;
+    return true;
+  }
+
+  /** From the token at `start` to the last one stepped over. */
+  spanFrom(start: number): Span {
+    const first = this.tokens[start] ?? this.tokens[this.tokens.length - 1];
+    const last = this.tokens[Math.max(start, this.at - 1)] ?? first;
+    if (!first || !last) return { from: 0, to: 0 };
+    return { from: first.span.from, to: Math.max(first.span.to, last.span.to) };
+  }
+
+  /** An empty span just after the last token stepped over. */
+  emptyHere(): Span {
+    const before = this.tokens[this.at - 1];
+    const next = this.tokens[this.at];
+    const at = before ? before.span.to : (next?.span.from ?? 0);
+    return { from: at, to: at };
+  }
+
+  /** The words from `start` to here, blanks set to one. */
+  wordsFrom(start: number): string {
+    let words = "";
+    for (const token of this.tokens.slice(start, Math.max(start, this.at))) {
+      if (token.is === "break") continue;
+      words += words !== "" && !token.glued ? ` ${token.text}` : token.text;
+    }
+    return words;
+  }
+
+  /** Reads with a fence at `limit`; the old fence comes back whatever happens. */
+  within<T>(limit: number, read: () => T): T {
+    const before = this.limit;
+    this.limit = Math.min(before, limit);
+    try {
+      return read();
+    } finally {
+      this.limit = before;
+    }
+  }
+
+  /** Reads and, where nothing came of it, goes back. */
+  attempt<T>(read: () => T | null): T | null {
+    const start = this.at;
+    const found = read();
+    if (found === null) this.at = start;
+    return found;
+  }
+}
+
+/** A break parts steps as a full stop does, and has no width. */
+function tidy(tokens: readonly Token[]): Token[] {
+  return tokens.map((token) =>
+    token.is === "break" ? { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false } : token,
+  );
+}

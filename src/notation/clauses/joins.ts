@@ -1,0 +1,265 @@
+import { stitchAt } from "../stitch-words.ts";
+import type { Clause, JoinClause, JoinYarnClause, NegationClause, Target } from "../tree.ts";
+import { readAmountOrArticle } from "./amounts.ts";
+import { colourHere, readColourName } from "./colours.ts";
+import { made, type Reading } from "./reading.ts";
+import { readPlace } from "./targets.ts";
+
+const SLIP = "sl st|sts|stitch|stitches";
+
+function acceptSlip(reading: Reading): boolean {
+  const { cursor } = reading;
+  return cursor.accept(SLIP) || cursor.accept("slip st|stitch|stitches|sts") || cursor.accept("slst|ss|slip|sl|slipstitch|slipst|sls");
+}
+
+const RING = ["to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube", "into|in a|the? ring|circle", "forming|to-form a|the? ring|circle", "form a? ring|circle", "to close|join|complete|finish the? ring|circle|loop"];
+
+/** "join with sl st in first sc", "ss to top of 3ch to join", "join", "close in ring", "join with hdc in first dc". */
+export function readJoin(reading: Reading): Clause | readonly Clause[] | null {
+  return notTurning(reading) ?? reading.cursor.attempt(() => slipToJoin(reading)) ?? reading.cursor.attempt(() => join(reading));
+}
+
+/** "do not join", "do not turn", "without turning", "work in a spiral". */
+function notTurning(reading: Reading): Clause | readonly Clause[] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const start = cursor.at;
+    const negated =
+      cursor.accept("do|does not") || cursor.accept("don't|dont|without|not|never|no") || cursor.accept("instead of");
+    if (negated) {
+      const kinds: NegationClause["kind"][] = [];
+      for (let guard = 0; guard < 3; guard += 1) {
+        if (cursor.accept("turn|turning your? work?")) kinds.push("do-not-turn");
+        else if (cursor.accept("join|joining|slip-stitch")) {
+          kinds.push("do-not-join");
+          cursor.accept("the? rounds|rnds|rnd|round|with? sl? st?");
+        } else if (kinds.length === 0) return null;
+        else break;
+            cursor.accept("at|the end of? each|the? rnd|round|row|rnds|rows?");
+        if (!(cursor.fits("or|and|, turn|join|or") || cursor.fits("or|and|,|nor turn|join|turning|joining"))) break;
+        cursor.at += 1;
+        cursor.accept("or|and|do not?");
+      }
+      cursor.accept("the? work|rnd|round|rounds");
+      const span = cursor.spanFrom(start);
+      return kinds.map((kind) => ({ kind, span }));
+    }
+    if (cursor.accept("work|working|continue|continuing|now|worked? now? in|as a? continuous? spiral|spirals") || cursor.accept("in a|continuous spiral|rounds|rnds")) {
+      cursor.accept("rounds|rnds|round|fashion|without joining");
+      return [{ kind: "do-not-join", span: cursor.spanFrom(start) }];
+    }
+    return null;
+  });
+}
+
+/** "sl st in first sc to join", "ss to 1st st", "sl st to beg ch-3": a slip stitch that closes the round. */
+function slipToJoin(reading: Reading): JoinClause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  readAmountOrArticle(reading);
+  if (!acceptSlip(reading)) return null;
+  cursor.accept("loosely");
+  if (cursor.accept("to join|close|connect")) return finishJoin(reading, start, "sl st", true);
+  cursor.accept("join|joining");
+  const place = cursor.attempt(() => readPlace(reading));
+  if (!place) return ringOf(reading, start, null);
+  const ring = acceptRing(reading);
+  const said = cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") || cursor.accept(",? join") ;
+  if (said) cursor.accept("the? rnd|round|circle|ring|row|in-the-round");
+  const closes = place.target.ref === "first" || place.target.what.is === "turning-chain" || (place.target.ref === "nth" && place.target.of !== undefined);
+  if (!ring && !said && !(closes && endsHere(reading))) return null;
+  return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: place.target, ring };
+}
+
+/** A slip stitch in the first stitch closes the round only at its end; at a row's start it moves the hook along. */
+function endsHere(reading: Reading): boolean {
+  const worked = reading.out.some((clause) => ["work", "repeat", "group", "choice"].includes(clause.kind));
+  const { cursor } = reading;
+  return worked && (cursor.isBoundary() || cursor.fits("turn|and|[|(|-|=|for") > 0);
+}
+
+function acceptRing(reading: Reading): boolean {
+  const { cursor } = reading;
+  return cursor.acceptAny(RING);
+}
+
+function ringOf(reading: Reading, start: number, target: Target | null): JoinClause | null {
+  return acceptRing(reading) ? { kind: "join", stitch: "sl st", span: reading.cursor.spanFrom(start), target, ring: true } : null;
+}
+
+/** After "join", "join with": the stitch, the place, the ring. */
+function join(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  if (!cursor.accept("join|jn|joining|close|closing|joined|connect|attach")) return null;
+  if (cursor.fits("yarn|new|a|in|at|on") > 0 && yarnAhead(reading)) return null;
+  cursor.accept("the|each|your? rnd|round|rounds|rnds|ends|end|circle|work|row|both|ch|chain");
+  cursor.accept("with|using|by|in|w|w/ a|an|1|one? loose?");
+  cursor.accept("/");
+  cursor.accept("working|making? a|1?");
+  if (acceptRing(reading)) return finishJoin(reading, start, "sl st", false, true);
+  const slip = acceptSlip(reading);
+  let stitch = "sl st";
+  if (!slip) {
+    const named = stitchAt(cursor, reading, 0, false);
+    if (named && named.code !== "ch" && !placeBefore(reading)) {
+      stitch = named.code;
+      cursor.at += named.length;
+    }
+  }
+  return finishJoin(reading, start, stitch, true);
+}
+
+/** "join in sc": a stitch after a preposition is the place, not the joining stitch. */
+function placeBefore(reading: Reading): boolean {
+  const before = reading.cursor.tokens[reading.cursor.at - 1];
+  return before?.is === "word" && ["in", "to", "into"].includes(before.norm);
+}
+
+function finishJoin(reading: Reading, start: number, stitch: string, _said: boolean, ringBefore = false): JoinClause | null {
+  const { cursor } = reading;
+  let ring = ringBefore || acceptRing(reading);
+  cursor.accept("the? rnd|round|circle|row");
+  cursor.accept("together|loosely");
+  const place = cursor.attempt(() => readPlace(reading));
+  ring = ring || acceptRing(reading);
+  cursor.accept("to join") ;
+  cursor.accept("to form last|final? loop|lp|sp|space|ch-sp");
+  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place?.target ?? null, ring };
+}
+
+function yarnAhead(reading: Reading): boolean {
+  const { cursor } = reading;
+  let ahead = 0;
+  while (cursor.fits("a|the|new|in|at|on|with", ahead)) ahead += 1;
+  return cursor.fits("yarn|color|colour|thread|wool|ball|strand|mc|cc", ahead) > 0 || colourHere(reading, ahead) > 0;
+}
+
+const JOIN_YARN = "join|rejoin|re-join|attach|reattach|re-attach|start|add|tie|introduce|jn|joining";
+
+/** "join A in next st", "with RS facing, rejoin yarn at underarm", "join yarn with sc in any ch-2 sp". */
+export function readJoinYarn(reading: Reading): JoinYarnClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    let side: "RS" | "WS" | undefined;
+    const facing = readFacing(reading);
+    if (facing) {
+      side = facing;
+      cursor.accept(",|;");
+      cursor.accept("and|then");
+    }
+    let stitch: string | undefined;
+    if (!cursor.accept(JOIN_YARN)) return null;
+    if (cursor.accept("again|in")) {
+      /* "tie in" */
+    }
+    if (cursor.accept("with a? sl|slip? st|stitch")) stitch = "sl st";
+    const colour = readYarn(reading);
+    if (colour === null) return null;
+    if (!stitch && cursor.accept("with|by|using|w a|an|1|one?")) {
+      if (acceptSlip(reading)) stitch = "sl st";
+      else {
+        cursor.accept("standing");
+        const named = stitchAt(cursor, reading, 0, false);
+        if (named) {
+          stitch = named.code;
+          cursor.at += named.length;
+        }
+      }
+    }
+    const from = cursor.at;
+    const place = cursor.attempt(() => readPlace(reading));
+    let where: string | undefined;
+    if (!place || place.target.what.is === "row-end") where = readWhereWords(reading, from) ?? undefined;
+    cursor.accept("to join");
+    if (!side) {
+      const late = cursor.attempt(() => {
+        cursor.accept(",");
+        return readFacing(reading);
+      });
+      if (late) side = late;
+    }
+    return made<JoinYarnClause>({
+      kind: "join-yarn", span: cursor.spanFrom(start), colour: colour === "" ? undefined : colour, target: place?.target ?? null, where, side, stitch,
+    });
+  });
+}
+
+/** "yarn", "new yarn", "A", "yarn A", "the cream": "" for a yarn without a colour, null where none is named. */
+function readYarn(reading: Reading): string | null {
+  const { cursor } = reading;
+  if (colourHere(reading) === 0) cursor.accept("the|a|an|your|with");
+  cursor.accept("new|extra|separate|another|second|end|extra");
+  cursor.accept("end|ball|strand|length of");
+  if (cursor.accept("yarn|thread|wool|cotton|color|colour")) return readColourName(reading) ?? "";
+  const name = readColourName(reading);
+  if (name) {
+    cursor.accept("yarn|thread|wool|color|colour");
+    return name;
+  }
+  return null;
+}
+
+const PLACE_WORDS = new Set([
+  "underarm", "neck", "edge", "armhole", "shoulder", "bottom", "top", "lower", "upper", "side", "seam", "hem", "corner", "left", "right", "front", "back", "center", "centre", "cuff", "wrist", "sleeve", "thumb", "opening", "band", "of", "at", "in", "to", "on", "the", "any", "beg", "beginning", "end", "row", "same", "st", "first", "last", "inner", "outer", "point", "other", "opposite", "near", "from", "where", "hand", "foundation", "chain", "ch", "base",
+]);
+
+/** Words for a place that is none the hook knows: "at underarm", "at lower right corner". */
+export function readWhereWords(reading: Reading, from: number): string | null {
+  const { cursor } = reading;
+  cursor.at = from;
+  if (!cursor.fits("at|in|to|on|near|along|where|from")) return null;
+  while (!cursor.isBoundary() && (cursor.isWord() ? PLACE_WORDS.has(cursor.key()) : cursor.isNumber())) cursor.at += 1;
+  return cursor.at > from + 1 ? cursor.wordsFrom(from).replace(/^(at|in|to|on|near|along|from) (the )?/iu, "") : null;
+}
+
+/** "with RS facing", "right side facing you", "WS facing": the side, or null and no step. */
+export function readFacing(reading: Reading): "RS" | "WS" | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    cursor.accept("and");
+    cursor.accept("with|have|keeping");
+    cursor.accept("the");
+    const side = readSide(reading);
+    if (!side) return null;
+    cursor.accept("of the? work|piece|fabric|garment|yoke|body|sleeve|front|back");
+    if (!cursor.accept("facing|facing|towards|toward|out|outside|up|uppermost you|up|me|out|outward|outwards?")) return null;
+    return side;
+  });
+}
+
+/** "RS", "right side". */
+export function readSide(reading: Reading): "RS" | "WS" | null {
+  const { cursor } = reading;
+  if (cursor.accept("rs|right-side") || cursor.accept("right side")) return "RS";
+  if (cursor.accept("ws|wrong-side") || cursor.accept("wrong side")) return "WS";
+  return null;
+}
+
+/** "Fasten off", "break off yarn", "end off", "cut yarn". */
+export function readFastenOff(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  if (
+    !(cursor.accept("fasten|fastening|finish|break|end|bind|tie|cast|cut off") || cursor.accept("fo|f/o|fastenoff")) &&
+    !cursor.accept("cut|break|snip|trim the|your? yarn|yarns|thread|wool|a|mc|cc|b|c")
+  ) {
+    return null;
+  }
+  cursor.accept("the|your|all|old? yarn|yarns|thread|end|ends|wool|colour|color|first");
+  readColourName(reading);
+  cursor.accept("leaving|leave a? long tail|end");
+  return { kind: "fasten-off", span: cursor.spanFrom(start) };
+}
+
+/** "turn", "turn work", "turn the work". */
+export function readTurn(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  if (!cursor.accept("turn|turning|tum|turned|tn")) return null;
+  if (cursor.fits("ch|chain|chs|- ch") && !cursor.isNumber(1)) return null;
+  cursor.accept("your|the|to? work|piece|and work back|ws|rs|over");
+  cursor.accept("work|over");
+  return { kind: "turn", span: cursor.spanFrom(start) };
+}

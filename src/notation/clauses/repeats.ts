@@ -1,0 +1,152 @@
+import type { Amount, Clause, Stop } from "../tree.ts";
+import { readAmount } from "./amounts.ts";
+import { readLimit } from "./limits.ts";
+import type { Reading } from "./reading.ts";
+import { readTarget } from "./targets.ts";
+
+/** "rep from *" and its kin: what was named, and where it stops. */
+export interface RepeatWords {
+  readonly start: number;
+  /** "from * to *", "between stars": the words name a pair. */
+  readonly pair: boolean;
+  /** The star, or null for "repeat to end". */
+  readonly mark: string | null;
+  /** "ending last rep at **", "from * to **". */
+  readonly endsAtInner: boolean;
+  readonly stop: Stop;
+}
+
+const STARS = ["*", "**", "#", '"'];
+
+export function isStar(reading: Reading, ahead = 0): boolean {
+  return STARS.slice(0, 3).some((mark) => reading.cursor.isMark(mark, ahead));
+}
+
+/** Reads "rep from * across", "repeat from * to * 8 times", "rep to end"; null where no repeat is called. */
+export function readRepeatWords(reading: Reading): RepeatWords | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("and|then");
+    if (!cursor.accept("rep|repeat|repeating|rpt|reps|repeats|rept|cont|continue|repeated")) return null;
+    cursor.accept("the? pattern|instructions|sequence|section|steps|directions|stitches|sts?") ;
+    cursor.accept("rep|repeating");
+    let mark: string | null = null;
+    let pair = false;
+    let inner = false;
+    cursor.accept("what is?");
+    if (cursor.accept("from|between|at|in|the|inside|within the? first|single|last?")) {
+      mark = readMark(reading);
+      if (!mark) return null;
+      if (cursor.accept("to|and|through|until|-|/")) {
+        const second = readMark(reading);
+        if (second) {
+          pair = second === mark;
+          inner = !pair;
+        } else cursor.at -= 1;
+      } else if (isStar(reading)) {
+        // "between **" or "between * *".
+        cursor.at += 1;
+        pair = true;
+      }
+      if (mark === "**" && /between|within|inside/iu.test(cursor.wordsFrom(start))) pair = true;
+    } else {
+      mark = readMark(reading);
+      if (mark && cursor.accept("to|and|-")) {
+        const second = readMark(reading);
+        pair = second === mark;
+        if (!second) cursor.at -= 1;
+      }
+    }
+    const stop = readStop(reading, pair);
+    if (!mark && !stop) return null;
+    if (!mark && stop?.by === "limit" && stop.limit.at !== "end" && stop.limit.at !== "last") return null;
+    const late = readEndAtInner(reading);
+    return { start, pair, mark, endsAtInner: inner || late, stop: stop ?? { by: "unsaid", span: cursor.emptyHere() } };
+  });
+}
+
+function readMark(reading: Reading): string | null {
+  const { cursor } = reading;
+  for (const mark of STARS) if (cursor.acceptMark(mark)) return mark;
+  if (cursor.accept("asterisk|asterisks|star|stars|astrisk")) return "*";
+  const start = cursor.at;
+  if (cursor.isOpener() && isStar(reading, 1) && cursor.isCloser(2)) {
+    cursor.at += 3;
+    return "*";
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** "ending last rep at **", "end at **", "to **". */
+export function readEndAtInner(reading: Reading): boolean {
+  return (
+    reading.cursor.attempt(() => {
+      const { cursor } = reading;
+      cursor.accept(",|;|.");
+      cursor.accept("and|but");
+      if (!cursor.accept("ending|end|ends|stop|stopping|finishing|finish|omit")) return null;
+      cursor.accept("the? last|final rep|repeat|time|pattern?") || cursor.accept("each");
+      cursor.accept("at|on|with|after|before");
+      cursor.accept("the");
+      return cursor.acceptMark("**", "#") || cursor.acceptMark("*") ? true : null;
+    }) === true
+  );
+}
+
+/** "across", "to last 4 sts", "3 more times", "twice", "x 9", "a total of 6 times"; null where no stop is said. */
+export function readStop(reading: Reading, pair: boolean, bracket = false): Stop | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  const times = readTimesStop(reading, pair, bracket);
+  if (times) {
+    // "x 12 times to the end of the round": the limit only says it again.
+    readLimit(reading, (inner) => readTarget(inner));
+    return times;
+  }
+  cursor.at = start;
+  if (bracket && !cursor.fits("across|around|to|until|round|all|accross|till|rep|repeat")) return null;
+  const limit = cursor.attempt(() => {
+    cursor.accept(",");
+    cursor.accept("rep|repeat");
+    cursor.accept("evenly|all");
+    return readLimit(reading, (inner) => readTarget(inner));
+  });
+  if (limit) return { by: "limit", span: cursor.spanFrom(start), limit };
+  cursor.at = start;
+  return null;
+}
+
+function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept(",");
+    cursor.accept("for");
+    let total = cursor.accept("a total of") || cursor.accept("total of") || cursor.accept("in total|all");
+    let extra = cursor.accept("another|an additional|a-further") || cursor.accept("additional|an");
+    cursor.accept("additional");
+    const crossed = cursor.accept("x");
+    const token = cursor.token();
+    if (bracket && token?.is === "number" && token.word && !crossed && !/^(once|twice|thrice)$/iu.test(token.text) && !cursor.fits("times|time|more|x", 1)) return null;
+    const times: Amount | null = readAmount(reading);
+    if (!times || token?.is !== "number") return null;
+    const only = token.word && /^(once|twice|thrice)$/iu.test(token.text);
+    extra = cursor.accept("more|additional|further|other") || extra;
+    const said = cursor.accept("times|time|x|xs|repeats") || only || crossed;
+    extra = cursor.accept("more|again|extra|further") || extra;
+    total = cursor.accept("in all|total") || cursor.accept("total|altogether|all-together") || total;
+    if (!said && !(extra && !bracket) && !(!bracket && (cursor.isBoundary() || cursor.fits("and|then|-|=")))) return null;
+    if (bracket && cursor.fits("in|into")) {
+      // "(dc, ch 1) 3 times in next sp": the place is read by whoever reads the bracket.
+    }
+    const counting = total ? "total" : extra ? "extra" : bracket ? "total" : pair ? "either-total" : "either-extra";
+    return { by: "times", span: cursor.spanFrom(start), times, counting };
+  });
+}
+
+/** Clauses that set up a row before its stitches: they are in no repeat that has lost its star. */
+export function isSetUp(clause: Clause): boolean {
+  return ["chain", "turn", "aside", "colour", "loops", "facing", "marker", "join-yarn", "hook", "join", "do-not-turn", "do-not-join", "along", "fasten-off"].includes(clause.kind);
+}

@@ -1,0 +1,293 @@
+import { stitchAt } from "../stitch-words.ts";
+import type { Amount, Beat, Clause, EvenClause, EvenlyClause, InPatternClause, ScheduleClause, Target } from "../tree.ts";
+import { readAmount, readAmountOrArticle, readOrdinal } from "./amounts.ts";
+import { readAlong } from "./edges.ts";
+import { readNoun } from "./nouns.ts";
+import { made, type Reading } from "./reading.ts";
+import { readUntil, ROW } from "./rows-meant.ts";
+import { readEachToLimit, readPlace } from "./targets.ts";
+
+const INC = "inc|increase|increasing|incr|increased";
+const DEC = "dec|decrease|decreasing|decr|decreased";
+
+/** "inc 1 st each end of next row, then every 4th row 6 times", "dec 1 st at neck edge every row 5 times". */
+export function readSchedule(reading: Reading): ScheduleClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const together = acceptTogether(reading);
+    cursor.accept("continue|cont|continuing to?") || cursor.accept("begin|start|beginning|then|and|also to?");
+    cursor.accept("shape by");
+    const change = cursor.accept(INC) ? "inc" : cursor.accept(DEC) ? "dec" : null;
+    if (!change) return null;
+    const by = readAmountOrArticle(reading) ?? { span: cursor.emptyHere(), values: [1] };
+    const stitch = stitchAt(cursor, reading, 0, false);
+    if (stitch) cursor.at += stitch.length;
+    else cursor.accept("st|sts|stitch|stitches");
+    const beats: Beat[] = [];
+    let first: Amount | undefined;
+    // The rows may be said before the edge: "dec 1 st every row at neck edge 5 times".
+    const early = readBeat(reading);
+    const where = readEdgeWord(reading);
+    if (!where) return null;
+    cursor.accept("of|on|in|,");
+    const next = readFirstRow(reading);
+    if (next) first = next.first;
+    if (early) beats.push(early.times ? early : { ...early, ...timesHere(reading) });
+    if (next?.run) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: next.run });
+    for (let guard = 0; guard < 6; guard += 1) {
+      const beat = cursor.attempt(() => {
+        cursor.accept(",|;");
+        cursor.accept("and|then|&|followed by?");
+        cursor.accept("then|on|at|in|, on?");
+        cursor.accept("on|in|at|the");
+        return readBeat(reading);
+      });
+      if (!beat) break;
+      beats.push(beat);
+    }
+    if (beats.length === 0 && !next) {
+      const times = readTimes(reading);
+      if (times) beats.push({ span: cursor.spanFrom(start), every: one(reading), times });
+    }
+    const until = readUntil(reading) ?? undefined;
+    if (beats.length === 0 && !first && !until) return null;
+    const late = together || cursor.attempt(() => {
+      cursor.accept(",|;");
+      return acceptTogether(reading) && cursor.isBoundary() ? true : null;
+    });
+    return made<ScheduleClause>({ kind: "schedule", span: cursor.spanFrom(start), change, by, where, first, beats, until, together: late ? true : undefined });
+  });
+}
+
+function one(reading: Reading): Amount {
+  return { span: reading.cursor.emptyHere(), values: [1] };
+}
+
+function timesHere(reading: Reading): { times?: Amount } {
+  const times = readTimes(reading);
+  return times ? { times } : {};
+}
+
+export function acceptTogether(reading: Reading): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("and");
+  if (cursor.accept("at the? same time")) {
+    cursor.accept(",|:|-");
+    return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+function readEdgeWord(reading: Reading): ScheduleClause["where"] | null {
+  const { cursor } = reading;
+  cursor.accept("at|on|in|to|for");
+  cursor.accept("the");
+  if (cursor.accept("each|both|either|ea|every end|ends|side|sides|edge|edges") || cursor.accept("beg|beginning and|& end")) {
+    cursor.accept("of the? marker|markers|m?");
+    return "each-end";
+  }
+  if (cursor.accept("each|every marker|m|marked") || cursor.accept("either|both|each side|sides of marker|markers|m")) return "each-marker";
+  if (cursor.accept("neck|neckline|front-neck side|edge|edges|end?") || cursor.accept("front|centre|center neck? edge|end")) return "neck-edge";
+  if (cursor.accept("armhole|arm|armholes|raglan|sleeve|side|shoulder edge|edges|end|hole")) return "armhole-edge";
+  if (cursor.accept("beg|beginning|start")) return "beginning";
+  if (cursor.accept("one|1|other|inner|outer|same|this|that|shaped end|edge|side")) return "one-edge";
+  if (cursor.accept("end|last")) return "end";
+  return null;
+}
+
+/** "next row", "4th row", "next 3 rows", "next and every foll 4th row". */
+function readFirstRow(reading: Reading): { first?: Amount; run?: Amount } | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("of|on|in|for");
+    cursor.accept("the|every");
+    if (cursor.accept("next|this|following|foll")) {
+      const run = readAmount(reading);
+      if (cursor.accept(`rs|ws? ${ROW}`)) return run ? { run } : { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } };
+      return cursor.fits("and|&") ? { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } } : null;
+    }
+    if (cursor.fits("every|each|alt|alternate")) return null;
+    const nth = readOrdinal(reading);
+    if (nth && (cursor.accept(ROW) || cursor.fits("and|&"))) return { first: nth };
+    return null;
+  });
+}
+
+/** "every 4th row 6 times", "every other row", "alternate rows 3 times", "every row", "each foll 6th row". */
+function readBeat(reading: Reading): Beat | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const start = cursor.at;
+    cursor.accept("on|in|at|of");
+    const every = cursor.accept("every|each|ea|evry|all") || cursor.accept("the? foll|following|next");
+    cursor.accept("foll|following|next");
+    if (cursor.fits("end|side|edge|marker|ends|both")) return null;
+    let step: Amount | null = null;
+    if (cursor.accept("other|alt|alternate|second|alternating")) step = { span: cursor.spanFrom(cursor.at - 1), values: [2] };
+    else if (every) {
+      step = readOrdinal(reading) ?? (cursor.isNumber() && !cursor.fits("times", 1) ? readAmount(reading) : null);
+      cursor.accept("foll|following");
+      cursor.accept("alt|alternate|other") && (step = { span: cursor.spanFrom(cursor.at - 1), values: [2] });
+    }
+    if (!step && !every) return null;
+    cursor.accept("rs|ws|right|wrong side?");
+    const row = cursor.accept(ROW);
+    if (!row && !step) return null;
+    if (!row && !cursor.isNumber()) return null;
+    const times = readTimes(reading);
+    return made<Beat>({ span: cursor.spanFrom(start), every: step ?? { span: cursor.spanFrom(start), values: [1] }, times: times ?? undefined });
+  });
+}
+
+/** "6 times", "3 (4, 4) more times", "twice", "once more". */
+export function readTimes(reading: Reading): Amount | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept(",");
+    cursor.accept("for|a|another");
+    cursor.accept("total of");
+    const token = cursor.token();
+    const amount = readAmount(reading);
+    if (!amount || token?.is !== "number") return null;
+    cursor.accept("more|further");
+    const said = cursor.accept("times|time|x") || (token.word && /^(once|twice|thrice)$/iu.test(token.text));
+    cursor.accept("more|in all|total|altogether|only");
+    return said ? amount : null;
+  });
+}
+
+/** "dec 6 sts evenly", "work 48 sc evenly along edge", "sc evenly around", "inc evenly to 84 sts". */
+export function readEvenly(reading: Reading): EvenlyClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const early = cursor.accept("evenly");
+    cursor.accept("work|working|make|space|spacing|crochet|pick|distribute|place|dc|sc evenly? up? a? row|rnd|round? of?") || cursor.accept("work|working|make|crochet|place|space|distribute|pick up?");
+    const evenlyFirst = early || cursor.accept("evenly");
+    cursor.accept("spaced|distribute");
+    const change = cursor.accept(INC) ? "inc" : cursor.accept(DEC) ? "dec" : "make";
+    let evenly = evenlyFirst || cursor.accept("evenly");
+    let count = readAmount(reading);
+    const found = stitchAt(cursor, reading, 0, false);
+    let stitch: string | undefined;
+    if (found && found.code !== "ch") {
+      stitch = found.code;
+      cursor.at += found.length;
+      if (stitch === "inc" || stitch === "dec") return null;
+      count ??= readAmount(reading);
+    } else cursor.accept("st|sts|stitch|stitches|more|times");
+    if (change !== "make") cursor.accept("times");
+    evenly = evenly || cursor.accept("evenly|even|equally");
+    cursor.accept("spaced|spaces|spacing|distributed");
+    const along = readAlong(reading) ?? undefined;
+    const late = cursor.accept("evenly|spaced evenly?") ;
+    evenly = evenly || late;
+    if (!evenly) return null;
+    if (!stitch && !count && change === "make") return null;
+    cursor.accept("spaced");
+    const place = along ? null : readEachToLimit(reading);
+    if (!along && !place) cursor.attempt(() => readPlace(reading));
+    let total: Amount | undefined;
+    cursor.attempt(() => {
+      cursor.accept(",|-|=");
+      if (!cursor.accept("to|for|until|having a? total? of?")) return null;
+      cursor.accept("a|there total|are of?");
+      const wanted = readAmount(reading);
+      if (!wanted) return null;
+      readNoun(reading);
+      total = wanted;
+      return true;
+    });
+    return made<EvenlyClause>({ kind: "evenly", span: cursor.spanFrom(start), change, stitch, count: count ?? undefined, total, along });
+  });
+}
+
+const STRAIGHT = ["even|straight|evenly|plain", "without shaping|increasing|inc|decreasing|dec|further or? increasing|decreasing|shaping?", "without inc|increasing or dec|decreasing", "with no inc|increases|increase|shaping or? dec|decreases?"];
+const PATTERN = ["in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?", "in|the pattern|patt|pat|patts|design", "pattern|patt|pat as? set|established|before|est|correct?", "as set|established|before", "in est|established|set pattern|patt|pat"];
+const KEEPING = ["keep|keeping|maintain|maintaining|continuing|cont|continue|work|working to|in? the|in|your? est|established|main|st|stitch? pattern|patt|pat|patts|continuity as? in? correct|set|est|established|straight?", "keeping to? patt|pattern|pat correct|as-set"];
+
+/** "work even for 6 rows", "work straight until ...", "cont in patt until ...", "work 3 rows even", "sc in each st for 10 rows". */
+export function readEven(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    let inPattern = false;
+    if (cursor.acceptAny(KEEPING)) {
+      inPattern = /patt?|pat\b/iu.test(cursor.wordsFrom(start));
+      cursor.accept("throughout|correct|and|,");
+      cursor.accept("throughout|,");
+    }
+    const verb = cursor.accept("work|working|continue|cont|continuing|proceed|crochet|worked|keep|keeping|knit|now|go on?");
+    cursor.accept("to work|working|crochet|be?") || cursor.accept("work|working|on|to");
+    let straight = cursor.acceptAny(STRAIGHT);
+    let pattern = cursor.acceptAny(PATTERN);
+    straight = cursor.acceptAny(STRAIGHT) || straight;
+    const rowsFirst = readRowCount(reading);
+    straight = cursor.acceptAny(STRAIGHT) || straight;
+    pattern = cursor.acceptAny(PATTERN) || pattern;
+    let stitch: string | undefined;
+    if (rowsFirst || straight) {
+      cursor.accept("in|of");
+      const found = stitchAt(cursor, reading, 0, false);
+      if (found && found.code !== "ch") {
+        stitch = found.code;
+        cursor.at += found.length;
+        cursor.accept("in each|every st|sc|dc|hdc|stitch");
+      }
+    }
+    inPattern = inPattern || pattern;
+    if (!straight && !inPattern && !(rowsFirst && verb)) return null;
+    if (!straight && !rowsFirst && inPattern && !cursor.fits("until|till|for|over|,|.|to") && !cursor.done) return null;
+    if (cursor.accept("on|over|across the|these|all|rem|remaining|those|this|last|next|first? rem|remaining?")) {
+      readAmount(reading);
+      cursor.accept("rem|remaining");
+      readNoun(reading);
+    }
+    const until = readUntil(reading) ?? undefined;
+    const rows = rowsFirst ?? (until?.rows && !until.measure ? until.rows : undefined);
+    pattern = cursor.acceptAny(PATTERN) || pattern;
+    if (!rows && !until && cursor.fits("to|across|around|row")) return null;
+    return made<EvenClause>({ kind: "even", span: cursor.spanFrom(start), rows: rows ?? undefined, until, inPattern: inPattern || pattern, stitch });
+  });
+}
+
+/** "3 rows", "for 6 more rows", "another 4 rnds". */
+function readRowCount(reading: Reading): Amount | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("for|a|another|the|next");
+    cursor.accept("next|another|further|total-of");
+    const amount = readAmount(reading);
+    if (!amount) return null;
+    cursor.accept("more|further|additional|pattern|patt|other");
+    return cursor.accept(ROW) && !cursor.isNumber() ? (cursor.accept("more|further|in all"), amount) : null;
+  });
+}
+
+/** "work in patt to last 6 sts", "patt across next 20 sts", "cont in patt across", "work across first 44 sts". */
+export function readInPattern(reading: Reading): InPatternClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const verb = cursor.accept("work|working|continue|cont|continuing|crochet|keep|keeping");
+    cursor.accept("to work|working?") || cursor.accept("even|straight|working|work");
+    let pattern = cursor.acceptAny(PATTERN);
+    if (!verb && !pattern) return null;
+    const each = readEachToLimit(reading);
+    const place: Target | null = each ?? cursor.attempt(() => readPlace(reading))?.target ?? null;
+    pattern = cursor.acceptAny(PATTERN) || pattern;
+    if (!place) {
+      if (!pattern) return null;
+      cursor.accept("row|rnd|round");
+      const span = cursor.spanFrom(start);
+      return { kind: "in-pattern", span, target: { span: { from: span.to, to: span.to }, ref: "each", what: { is: "any" } } };
+    }
+    if (!pattern && !(place.ref === "each" || place.ref === "first" || place.ref === "next" || place.ref === "last")) return null;
+    if (!pattern && place.ref !== "each" && !place.count) return null;
+    if (!pattern && place.what.is === "ring") return null;
+    return { kind: "in-pattern", span: cursor.spanFrom(start), target: place };
+  });
+}

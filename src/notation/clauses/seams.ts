@@ -1,0 +1,137 @@
+import type { AsPieceClause, Clause, HoldClause, SeamClause } from "../tree.ts";
+import { readAmount, readMeasure } from "./amounts.ts";
+import { readNoun } from "./nouns.ts";
+import { made, type Reading } from "./reading.ts";
+import { readUntil } from "./rows-meant.ts";
+
+const SEWING = "sew|seam|weave|whipstitch|whip|stitch|mattress-stitch|graft|sewing|seaming|slip-stitch|overcast|join|joining";
+
+/** "Sew side seams", "join shoulders with sl st, RS together", "set in sleeves", "leaving 8 cm open": to the end of the sentence. */
+export function readSeam(reading: Reading): SeamClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("with|holding|place|placing right|wrong|rs|ws sides|side? together|facing|inside|outside ,?");
+    cursor.accept("using|use a? tapestry|yarn|darning needle ,? and?");
+    const set = cursor.accept("set in? the? sleeve|sleeves in? place?");
+    if (!set && !cursor.accept(SEWING)) return null;
+    const verb = cursor.tokens[cursor.at - 1];
+    const weak = verb?.is === "word" && /^(join|joining|stitch|slip-stitch|weave)$/u.test(verb.norm);
+    cursor.accept("stitch|st");
+    let words = "";
+    while (!cursor.done && !(cursor.isMark(".") || cursor.isMark(";"))) {
+      words += ` ${cursor.key()}`;
+      cursor.at += 1;
+    }
+    const seam = seamOf(set ? ` sleeves in ${words}` : words);
+    if (!seam && (weak || !/ (seam|seams|edge|edges|together|pocket|pockets|buttons?|button|band|collar|piece|pieces|in|on|to|closed|up|top|bottom)( |$)/u.test(words))) return null;
+    if (weak && !/ (seam|seams|shoulder|shoulders|sides|sleeve|sleeves|underarm|together)( |$)/u.test(words)) return null;
+    const open = openLength(reading, start);
+    const span = cursor.spanFrom(start);
+    return made<SeamClause>({ kind: "seam", span, seam: seam ?? "other", words: reading.words(span), open: open ?? undefined });
+  });
+}
+
+function seamOf(words: string): SeamClause["seam"] | null {
+  const sleeve = / (sleeve|sleeves|underarm|underarms)( |$)/u.test(words);
+  const side = / (side|sides)( |$)/u.test(words);
+  if (/ (armhole|armholes|set|in place)( |$)/u.test(words) && sleeve && !/ seam/u.test(words)) return "sleeve-to-armhole";
+  if (sleeve && / (armhole|armholes)( |$)/u.test(words)) return "sleeve-to-armhole";
+  if (/ (shoulder|shoulders)( |$)/u.test(words)) return "shoulder";
+  if (side && / (seam|seams|edges?|leaving|up|together|of)( |$)/u.test(words)) return "side";
+  if (sleeve) return / (seam|seams)( |$)/u.test(words) ? "sleeve" : "sleeve-to-armhole";
+  return / (seam|seams|together)( |$)/u.test(words) ? "other" : null;
+}
+
+function openLength(reading: Reading, start: number): SeamClause["open"] | null {
+  const { cursor } = reading;
+  const end = cursor.at;
+  for (let at = start; at < end; at += 1) {
+    const token = cursor.tokens[at];
+    if (token?.is !== "word" || !/^(leaving|leave)$/u.test(token.norm)) continue;
+    for (let here = at + 1; here < end; here += 1) {
+      cursor.at = here;
+      const measure = cursor.within(end, () => readMeasure(reading));
+      if (measure) {
+        cursor.at = end;
+        return measure;
+      }
+    }
+  }
+  cursor.at = end;
+  return null;
+}
+
+/** "Work as for Left Front, reversing shaping", "same as back to row 12", "as Back". */
+export function readAsPiece(reading: Reading): AsPieceClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("make|work|crochet|complete|worked|finish|repeat|rep|shape");
+    cursor.accept("the|this|a|one|second|other|to|second|left|right");
+    cursor.accept("second|other|left|right|remaining|correspond|match");
+    cursor.accept("sleeve|front|side|half|shoulder|piece|sock|pocket");
+    if (
+      !cursor.accept("same|exactly|just as|like|to|way as|for?") && !cursor.accept("as|like for|given|with|on?") &&
+      !cursor.accept("to match|correspond-to|correspond to|with?") && !cursor.accept("in? the? same manner|way|instructions as|like for?")
+    ) {
+      return null;
+    }
+    cursor.accept("for|with|on");
+    cursor.accept("the|your");
+    const from = cursor.at;
+    if (cursor.fits("row|rnd|round|rows|rnds|rounds|follows|follow|you|before|if|many|long|in|needed|desired|directed|needed|usual|a|dc|sc|hdc|shown|set|instructed|necessary|described|often|at|you'd")) return null;
+    while (cursor.isWord() && cursor.at - from < 4 && !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev")) cursor.at += 1;
+    if (cursor.at === from) return null;
+    const piece = cursor.wordsFrom(from);
+    cursor.accept(",|;");
+    cursor.accept("but|only|and");
+    const reversing = cursor.accept("reversing|reverse|rev|mirroring all|the? shaping|shapings|shape|directions|instructions|sides?");
+    const until = readUntil(reading) ?? undefined;
+    if (!until && cursor.accept("up? to|through|until")) {
+      while (!cursor.isBoundary()) cursor.at += 1;
+    }
+    return made<AsPieceClause>({ kind: "as-piece", span: cursor.spanFrom(start), piece, reversing, until });
+  });
+}
+
+/** "Divide for neck", "place next 20 sts on hold", "hold first 12 sts for shoulder". */
+export function readHold(reading: Reading): HoldClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    if (cursor.accept("divide|separate|split for|the|into|work")) {
+      while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+      return { kind: "hold", span: cursor.spanFrom(start) };
+    }
+    if (!cursor.accept("place|put|hold|leave|keep|set")) return null;
+    cursor.accept("the");
+    cursor.accept("next|last|first|rem|remaining|center|centre|these");
+    const count = readAmount(reading);
+    const noun = readNoun(reading);
+    const held = cursor.accept("on|aside|to a|one? hold|side|holder|marker|stitch|thread|waste holder|yarn?");
+    const first = /^hold$/iu.test(cursor.wordsFrom(start).split(" ")[0] ?? "");
+    if (!(held && (count || noun)) && !(first && count && noun)) return null;
+    cursor.accept("for the? neck|shoulder|sleeve|front|back|later|first|second");
+    return made<HoldClause>({ kind: "hold", span: cursor.spanFrom(start), count: count ?? undefined });
+  });
+}
+
+/** "Block to measurements", "weave in ends": finishing that makes no stitch. */
+export function readFinishing(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("and|then|also|lightly");
+    if (
+      !cursor.accept("weave|weaving|work|darn|sew|run|hide|tuck|cut|trim|secure in|all|the|and? loose|all|the? yarn? ends|end|tails|tail") &&
+      !cursor.accept("weave|darn|sew|weaving|hide|secure|trim|cut in? all|any|the|your|both|remaining? loose? yarn? ends|end|tails|tail|yarn") &&
+      !cursor.accept("block|steam|press|wash|dry|pin lightly|to|piece|pieces|the|garment|well|with|under|as|sleeves|all?") &&
+      !cursor.accept("stuff|fill|filling|stuffing firmly|lightly|it|the|with|as|well?")
+    ) {
+      return null;
+    }
+    while (!cursor.isBoundary()) cursor.at += 1;
+    return { kind: "aside", span: cursor.spanFrom(start) };
+  });
+}

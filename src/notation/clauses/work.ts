@@ -1,0 +1,263 @@
+import { joinSpans } from "../../base/index.ts";
+import { stitchAt } from "../stitch-words.ts";
+import type { Amount, Clause, GroupClause, LoopWord, Target, WorkClause } from "../tree.ts";
+import { readAmount, readAmountOrArticle, singleValue } from "./amounts.ts";
+import { made, type Reading } from "./reading.ts";
+import { hereTarget, type PlaceFound, readEachToLimit, readLoops, readPlace } from "./targets.ts";
+
+const VERBS = "work|make|do|crochet|place|put|working|making|worked";
+
+/** "sc in next 5 sts", "31 hdc", "2 dc in last st", "hdc across", "sc 12", "dc 3 times in next st", "dec over next 2 sts". */
+export function readWork(reading: Reading): Clause | readonly Clause[] | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept(VERBS) && cursor.accept("only|another|out?");
+  const item = readItem(reading, start);
+  if (!item) return null;
+  const joined = readJoinedItems(reading, item, start);
+  if (joined) return joined;
+  return finish(reading, item, start);
+}
+
+interface Item {
+  readonly code: string;
+  readonly stitchSpan: WorkClause["stitchSpan"];
+  readonly count?: Amount;
+  readonly loops?: LoopWord;
+  readonly start: number;
+}
+
+/** Count, stitch and loop words, without a place. */
+function readItem(reading: Reading, start: number): Item | null {
+  const { cursor } = reading;
+  const loopsBefore = readLoopsBefore(reading);
+  const whole = cursor.isNumber() ? stitchAt(cursor, reading, 0, true) : null;
+  let count: Amount | null = null;
+  let stitch = whole;
+  if (!stitch) {
+    const before = cursor.at;
+    count = readAmountOrArticle(reading);
+    if (count) {
+      cursor.accept("-");
+      cursor.accept("x|more|single|of|regular|additional|plain|complete|full|standard|normal|separate|individual");
+    }
+    stitch = stitchAt(cursor, reading, 0, count !== null);
+    if (!stitch) {
+      cursor.at = before;
+      return null;
+    }
+  }
+  if (stitch.code === "ch") return null;
+  const from = cursor.at;
+  cursor.at += stitch.length;
+  const stitchSpan = cursor.spanFrom(from);
+  cursor.accept("st|sts|stitch|stitches");
+  const shaped = readShaper(reading, stitch.code, count);
+  const loopsAfter = cursor.attempt(() => {
+    const loops = readLoops(reading);
+    return loops && !cursor.fits("of") ? loops : null;
+  });
+  const after = count ? null : readCountAfter(reading);
+  const loops = stitch.loops ?? loopsAfter ?? loopsBefore ?? undefined;
+  return made<Item>({
+    code: shaped ?? stitch.code, stitchSpan: shaped ? cursor.spanFrom(from) : stitchSpan, count: count ?? after ?? undefined, loops, start,
+  });
+}
+
+function readLoopsBefore(reading: Reading): LoopWord | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("in|through|thru");
+    const loops = readLoops(reading);
+    if (!loops) return null;
+    cursor.accept("of each st?");
+    cursor.accept(",|:|-");
+    return stitchAt(cursor, reading, 0, true) || cursor.isNumber() || cursor.fits(VERBS) ? (cursor.accept(VERBS), loops) : null;
+  });
+}
+
+/** "inc 1 sc", "dec 1": the one stitch gained or lost is what the word means. "2 dc tog": a decrease. */
+function readShaper(reading: Reading, code: string, count: Amount | null): string | null {
+  const { cursor } = reading;
+  if (code === "inc" || code === "dec") {
+    const one = cursor.token();
+    if (one?.is === "number" && one.values.length === 1 && one.values[0] === 1 && !cursor.fits("times|x", 1)) {
+      cursor.at += 1;
+      cursor.accept("st|sts|stitch");
+    }
+    const stitch = stitchAt(cursor, reading, 0, false);
+    if (stitch && ["sc", "hdc", "dc", "tr"].includes(stitch.code)) {
+      cursor.at += stitch.length;
+      cursor.accept("st|sts|stitch");
+      return code === "inc" ? `${stitch.code}-inc` : `${stitch.code}2tog`;
+    }
+    return code;
+  }
+  const times = singleValue(count ?? undefined);
+  if (times && times > 1 && cursor.accept("tog|together")) return `${code}${times}tog`;
+  return null;
+}
+
+/** "sc 12", "dc 3 times", "ch3": a number after the stitch that is no place of its own. */
+function readCountAfter(reading: Reading): Amount | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("-|x");
+    const amount = readAmount(reading);
+    if (!amount) return null;
+    if (cursor.accept("x|times|time")) return amount;
+    // "hdc 3rd", "dc 2 together" and counts of another stitch are not this one's.
+    if (cursor.isBoundary() || !cursor.isWord()) return amount;
+    if (cursor.fits("in|into|across|around|to|and|then|turn|blo|flo|on|over|along|evenly|even|next|each|ending|rep|repeat|through|sk|skip|miss|join|work|ch|st|sts|stitches|with|at|more")) {
+      if (cursor.fits("st|sts|stitches|more")) cursor.at += 1;
+      return amount;
+    }
+    return stitchAt(cursor, reading, 0, false) ? null : amount;
+  });
+}
+
+const PLACES_ONE = new Set(["next", "same", "first", "last", "nth", "each", "every-other", "any", "center"]);
+
+/** "1 hdc + 1 ch in each sc", "sc and hdc in next st": several stitches said before one place. */
+function readJoinedItems(reading: Reading, first: Item, start: number): GroupClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const body: Clause[] = [bare(first, cursor.spanFrom(start))];
+    while (body.length < 8) {
+      const more = cursor.attempt(() => {
+        if (!cursor.accept("+|&|and|plus")) return null;
+        const from = cursor.at;
+        const chain = chainItem(reading);
+        if (chain) return chain;
+        const item = readItem(reading, from);
+        return item ? bare(item, cursor.spanFrom(from)) : null;
+      });
+      if (!more) break;
+      body.push(more);
+    }
+    if (body.length < 2) return null;
+    cursor.accept("all|both");
+    const place = readPlace(reading);
+    if (!place || !PLACES_ONE.has(place.target.ref)) return null;
+    const several = singleValue(place.target.count);
+    if (place.target.count && several !== 1 && !place.target.each) return null;
+    return { kind: "group", span: cursor.spanFrom(start), body, target: place.target };
+  });
+}
+
+function chainItem(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const from = cursor.at;
+    if (cursor.accept("ch|chain")) {
+      cursor.accept("-");
+      const count = readAmount(reading);
+      if (!count || cursor.fits("- sp|space") || cursor.fits("sp|space")) return null;
+      return { kind: "chain", span: cursor.spanFrom(from), count };
+    }
+    const count = readAmount(reading);
+    cursor.accept("-");
+    if (!count || !cursor.accept("ch|chs|chain|chains") || cursor.fits("-? sp|space")) return null;
+    return { kind: "chain", span: cursor.spanFrom(from), count };
+  });
+}
+
+function bare(item: Item, span: WorkClause["span"]): WorkClause {
+  return made<WorkClause>({
+    kind: "work", span, stitch: item.code, stitchSpan: item.stitchSpan, count: item.count, target: hereTarget(span), loops: item.loops, colour: undefined, named: undefined,
+  });
+}
+
+function finish(reading: Reading, item: Item, start: number): readonly Clause[] {
+  const { cursor } = reading;
+  reading.lastStitch = { code: item.code, span: item.stitchSpan };
+  const place = readWhere(reading);
+  const count = item.count ?? readTimesAfter(reading, place?.target) ?? undefined;
+  const span = cursor.spanFrom(start);
+  const work = made<WorkClause>({
+    kind: "work", span, stitch: postOf(item.code, place?.post), stitchSpan: item.stitchSpan, count,
+    target: place?.target ?? hereTarget(span), loops: item.loops, colour: undefined, named: undefined,
+  });
+  return [work, ...readFurtherPlaces(reading, work, place !== null)];
+}
+
+/** "in next st", "across", "over next 2 sts", nothing. */
+export function readWhere(reading: Reading): PlaceFound | null {
+  const { cursor } = reading;
+  cursor.accept("evenly|loosely|all");
+  const each = readEachToLimit(reading);
+  if (each) {
+    return { target: each };
+  }
+  return readPlace(reading);
+}
+
+/** "sc in next st twice": said after the place. */
+function readTimesAfter(reading: Reading, target: Target | undefined): Amount | null {
+  const { cursor } = reading;
+  if (!target || target.ref === "each") return null;
+  return cursor.attempt(() => {
+    const token = cursor.token();
+    const amount = readAmount(reading);
+    if (!amount || token?.is !== "number") return null;
+    return (token.word && /^(twice|thrice)$/iu.test(token.text)) || cursor.accept("times") ? amount : null;
+  });
+}
+
+/** A post stitch said by its place: "dc around the front post of next st". */
+function postOf(code: string, post: PlaceFound["post"]): string {
+  if (!post || !["sc", "hdc", "dc", "tr", "dtr", "trtr"].includes(code)) return code;
+  return `${post === "back" ? "bp" : "fp"}${code}`;
+}
+
+/** "and in each ch across", "and in last st": the same stitch at another place. */
+function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean): WorkClause[] {
+  const { cursor } = reading;
+  const more: WorkClause[] = [];
+  while (placed && more.length < 6) {
+    const next = cursor.attempt(() => {
+      const from = cursor.at;
+      cursor.accept(",");
+      const and = cursor.accept("and|then|&");
+      cursor.accept("then|also|1|one");
+      const prepositioned = cursor.fits("in|into|over|around|on|under|through|to") > 0;
+      const comma = cursor.at > from && !and;
+      if (!prepositioned && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt"))) return null;
+      if (comma && !prepositioned) return null;
+      const limit = readEachToLimit(reading);
+      const place = limit ? { target: limit } : readPlace(reading);
+      if (!place || cursor.fits("make|work|, make|work")) return null;
+      return { place, span: cursor.spanFrom(from) };
+    });
+    if (!next) break;
+    more.push(
+      made<WorkClause>({
+        kind: "work", span: next.span, stitch: postOf(first.stitch, next.place.post), stitchSpan: first.stitchSpan, count: first.count,
+        target: next.place.target, loops: first.loops, colour: undefined, named: undefined,
+      }),
+    );
+  }
+  return more;
+}
+
+/** "2 in next", "in next 5", "5": the stitch is the one said before. */
+export function readUnderstood(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  const token = cursor.token();
+  const count = readAmount(reading);
+  const before = cursor.at;
+  if (!count && !cursor.fits("in|into|over|under|around|on|through|thru")) return null;
+  const place = readPlace(reading) ?? (count ? null : undefined);
+  if (place === undefined) return null;
+  if (!place && !cursor.isBoundary()) return null;
+  if (!place && before === cursor.at && token?.is === "number" && token.text.startsWith("(")) return null;
+  const target = place?.target ?? hereTarget(cursor.spanFrom(start));
+  const span = cursor.spanFrom(start);
+  const last = reading.lastStitch;
+  if (!last) return count ? { kind: "understood", span, count, target } : null;
+  return made<WorkClause>({
+    kind: "work", span, stitch: postOf(last.code, place?.post), stitchSpan: joinSpans(last.span, last.span), count: count ?? undefined, target,
+    loops: undefined, colour: undefined, named: undefined,
+  });
+}
