@@ -12,7 +12,7 @@ function acceptSlip(reading: Reading): boolean {
   return cursor.accept(SLIP) || cursor.accept("slip st|stitch|stitches|sts") || cursor.accept("slst|ss|slip|sl|slipstitch|slipst|sls");
 }
 
-const RING = ["to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube", "into|in a|the? ring|circle", "forming|to-form a|the? ring|circle", "form a? ring|circle", "to close|join|complete|finish the? ring|circle|loop"];
+const RING = ["to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube", "into|in a|the? ring|circle|rnd|round", "forming|to-form a|the? ring|circle", "form a? ring|circle", "to close|join|complete|finish the? ring|circle|loop"];
 
 /** "join with sl st in first sc", "ss to top of 3ch to join", "join", "close in ring", "join with hdc in first dc". */
 export function readJoin(reading: Reading): Clause | readonly Clause[] | null {
@@ -94,10 +94,11 @@ function join(reading: Reading): Clause | null {
   if (!cursor.accept("join|jn|joining|close|closing|joined|connect|attach")) return null;
   if (cursor.fits("yarn|new|a|in|at|on") > 0 && yarnAhead(reading)) return null;
   cursor.accept("the|each|your? rnd|round|rounds|rnds|ends|end|circle|work|row|both|ch|chain");
+  if (acceptRing(reading)) return finishJoin(reading, start, "sl st", true);
   cursor.accept("with|using|by|in|w|w/ a|an|1|one? loose?");
   cursor.accept("/");
   cursor.accept("working|making? a|1?");
-  if (acceptRing(reading)) return finishJoin(reading, start, "sl st", false, true);
+  if (acceptRing(reading)) return finishJoin(reading, start, "sl st", true);
   const slip = acceptSlip(reading);
   let stitch = "sl st";
   if (!slip) {
@@ -107,7 +108,7 @@ function join(reading: Reading): Clause | null {
       cursor.at += named.length;
     }
   }
-  return finishJoin(reading, start, stitch, true);
+  return finishJoin(reading, start, stitch);
 }
 
 /** "join in sc": a stitch after a preposition is the place, not the joining stitch. */
@@ -116,7 +117,7 @@ function placeBefore(reading: Reading): boolean {
   return before?.is === "word" && ["in", "to", "into"].includes(before.norm);
 }
 
-function finishJoin(reading: Reading, start: number, stitch: string, _said: boolean, ringBefore = false): JoinClause | null {
+function finishJoin(reading: Reading, start: number, stitch: string, ringBefore = false): JoinClause | null {
   const { cursor } = reading;
   let ring = ringBefore || acceptRing(reading);
   cursor.accept("the? rnd|round|circle|row");
@@ -150,6 +151,12 @@ export function readJoinYarn(reading: Reading): JoinYarnClause | null {
       cursor.accept("and|then");
     }
     let stitch: string | undefined;
+    // "dc join cream in any sp": the stitch it is joined with stands first.
+    const joining = stitchAt(cursor, reading, 0, false);
+    if (joining && cursor.fits("join|joining", joining.length)) {
+      stitch = joining.code;
+      cursor.at += joining.length;
+    }
     if (!cursor.accept(JOIN_YARN)) return null;
     if (cursor.accept("again|in")) {
       /* "tie in" */

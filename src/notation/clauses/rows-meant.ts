@@ -118,6 +118,16 @@ function readRange(reading: Reading): RowRange[] | null {
   if (listed && token.text.includes(",")) {
     return token.values.map((value) => ({ from: { span: token.span, values: [value] }, to: { span: token.span, values: [value] } }));
   }
+  // "Rep Row 2, (40, 44, 48)": the bracket is the count of every size, which the lexer took for more of the list.
+  const { sizes } = reading.context;
+  if (token.values.length === sizes + 1 && sizes > 1 && /^\d+,\s*[([]/u.test(token.text)) {
+    const comma = token.text.search(/[([]/u);
+    const span = { from: token.span.from + comma, to: token.span.to };
+    const amount = { span, values: token.values.slice(1) };
+    reading.claims.push({ span, parts: [{ span, amount, kind: "any", words: token.text.slice(comma) }] });
+    const row = { span: { from: token.span.from, to: token.span.from + token.text.indexOf(",") }, values: token.values.slice(0, 1) };
+    return [{ from: row, to: row }];
+  }
   const start = cursor.at;
   if (cursor.accept("to|thru|through|till|-|up-to")) {
     cursor.accept(`${ROW}|.|-`);
@@ -317,6 +327,20 @@ function readEndingAlone(reading: Reading): Until | null {
     const ending = readEnding(reading);
     return ending ? made<Until>({ span: cursor.spanFrom(start), measure: undefined, from: undefined, rows: undefined, stitches: undefined, endingSide: ending.side, endingRow: ending.row }) : null;
   });
+}
+
+/** "until piece measures 28 cm" after a row that is worked on and on. */
+export function readUntilAlone(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  if (!cursor.fits("until|till|untill")) return null;
+  const last = reading.out[reading.out.length - 1];
+  const until = readUntil(reading);
+  if (!until) return null;
+  if (last && (last.kind === "repeat-rows" || last.kind === "even") && !last.until) {
+    reading.out.pop();
+    return { ...last, span: { from: last.span.from, to: until.span.to }, until };
+  }
+  return { kind: "even", span: until.span, inPattern: true, until };
 }
 
 /** "..., ending with a WS row" after a clause that was read before: joins it. */

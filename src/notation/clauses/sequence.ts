@@ -10,7 +10,7 @@ import { readFacing, readFastenOff, readJoin, readJoinYarn, readTurn } from "./j
 import { readPlaceFirst } from "./place-first.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
 import { isSetUp, isStar, readRepeatWords, readStop, type RepeatWords } from "./repeats.ts";
-import { readLateEnding, readRepeatRows } from "./rows-meant.ts";
+import { readLateEnding, readRepeatRows, readUntilAlone } from "./rows-meant.ts";
 import { readEven, readEvenly, readInPattern, readSchedule } from "./schedules.ts";
 import { readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
 import { settleAlone } from "./settle.ts";
@@ -55,6 +55,7 @@ const READERS: readonly ClauseReader[] = [
   readFinishing,
   readAlong,
   readRotate,
+  readUntilAlone,
   readUnderstood,
   readAside,
 ];
@@ -100,8 +101,10 @@ class Sequence {
       cursor.at += 1;
       return;
     }
+    const at = cursor.at;
     const repeat = readRepeatWords(reading);
     if (repeat && this.repeat(repeat)) return;
+    cursor.at = at;
     for (const read of READERS) {
       const start = cursor.at;
       const found = read(reading);

@@ -43,11 +43,11 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
   const start = cursor.at;
   const preposition = readPreposition(reading);
   const post = readPost(reading, preposition);
-  if (preposition === null && post === undefined && !bare && !BARE_OPENERS.has(cursor.key()) && !startsWithLoops(reading)) return null;
+  if (preposition === null && post === undefined && !bare && !BARE_OPENERS.has(cursor.key()) && !isOrdinal(reading) && !startsWithLoops(reading)) return null;
   if (preposition === "between") return between(reading, start);
   const loops = readLoops(reading);
   if (loops) {
-    cursor.accept("of|in|from|on|across? to?");
+    cursor.accept("of|in|from|on");
   }
   const core = readCore(reading, start);
   if (core) return found(core, loops, post);
@@ -60,6 +60,11 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
     }),
     ...(post ? { post } : {}),
   };
+}
+
+function isOrdinal(reading: Reading): boolean {
+  const token = reading.cursor.token();
+  return token?.is === "number" && token.ordinal;
 }
 
 function found(target: Target, loops: LoopWord | null, post: PlaceFound["post"]): PlaceFound {
@@ -447,6 +452,7 @@ function readBelow(reading: Reading, draft: Draft): boolean {
     return true;
   }
   cursor.at = start;
+  if (cursor.accept(`of|in|on|from|for each|every|this ${ROW_WORD}`)) return true;
   if (cursor.accept(`of|in|on|from|into the? previous|prev|preceding|last|foregoing|first|foundation? ${ROW_WORD}`)) return true;
   if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} below|beneath|before|above?`) && !cursor.isNumber()) return true;
   cursor.at = start;
