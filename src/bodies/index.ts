@@ -1,0 +1,33 @@
+export {
+  answerOf,
+  type Chart,
+  type ChartAnswer,
+  type ChartValue,
+  holesOf,
+  middlesOf,
+  notedValues,
+  sizesFor,
+} from "./chart.ts";
+export {
+  type EaseRange,
+  type EaseWord,
+  easeInCm,
+  easeOf,
+  easeWords,
+  type GarmentEase,
+  garmentEases,
+} from "./ease.ts";
+export { type GarmentLength, garmentLengths } from "./garment-lengths.ts";
+export { type HeadSize, headSizes } from "./head-sizes.ts";
+export { type LetterCode, letterCodes, lettersFor } from "./letter-codes.ts";
+export {
+  type Cm,
+  lookupMeasurement,
+  MEASUREMENTS,
+  type Measurement,
+  type MeasurementEntry,
+  nearestMeasurement,
+} from "./measurement.ts";
+export { publishedChart } from "./published.ts";
+export type { Population, Status } from "./rows.ts";
+export { peopleIn, type SurveyColumn, type Surveyed, surveyColumn } from "./survey.ts";
