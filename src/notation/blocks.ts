@@ -62,15 +62,17 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
   const tail = plain.slice(Math.max(before.start, before.end - 40), before.end);
   const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
   if (/^[-=_*~#]{3,}$/.test(head) || /^[-=_*~#]{3,}$/.test(tail)) return false;
-  if (EQUATION.test(head)) return false;
+  const start = plain.slice(before.start, Math.min(before.end, before.start + 60));
+  if (EQUATION.test(head) || (isSectionHeader(start) && before.end - before.start < 30)) return false;
+  const full = width > 0 && before.to - before.from >= width * 0.72;
+  if (!full && ENTRY.test(head) && ENTRY.test(start)) return false;
   const opens = OPEN_END.test(tail);
   if (opens && !/^(?:row|rnd|round)s?\s?\d+\s?[:(]/i.test(head)) return true;
   if (ROW_LABEL.test(head) || LIST_NUMBER.test(head) || isSectionHeader(head)) return false;
-  const full = width > 0 && before.to - before.from >= width * 0.72;
   const closed = CLOSED_END.test(tail);
   const whole = plain.slice(before.start, before.end);
   if (isCapitals(head) || (isCapitals(whole) && before.end - before.start < 50)) return false;
-  if (ENTRY.test(head) && (ENTRY.test(plain.slice(before.start, before.start + 60)) || isSectionHeader(plain.slice(before.start, before.start + 60)))) return !closed && full && !/^\S{1,8}\s?=/.test(head);
+  if (ENTRY.test(head) && (ENTRY.test(start) || isSectionHeader(start))) return !closed && full && !/^\S{1,8}\s?=/.test(head);
   const continues = /^[a-z(*[{,;+&]/.test(head);
   // "ch#1 skip": a list typed in small letters has short lines that all begin alike.
   if (full) return !closed || continues || !/^[A-Z][A-Za-z ]{2,40}[:.-]/.test(head);

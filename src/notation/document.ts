@@ -170,7 +170,9 @@ class Cutter {
     return labels[0] !== undefined && labels[0].at - at < 4;
   }
 
-  private content(from: number, to: number, block: Block, index: number): void {
+  private content(begin: number, to: number, block: Block, index: number): void {
+    const listed = this.bare.used ? null : /^(?:step\s\d{1,2}[.:)]?|\d{1,2}[.)])\s{1,3}(?=[A-Za-z([*])/i.exec(this.words(begin, to, 16));
+    const from = begin + (listed?.[0].length ?? 0);
     const prefix = readSizePrefix(this.flat, from, to, this.place.sizeNames);
     if (prefix && (this.started || this.section === null || this.section === "pattern" || this.rowAt(prefix.to, to)) && this.isPrefix(prefix.to, to)) {
       if (prefix.to >= to) {
@@ -325,6 +327,11 @@ class Cutter {
       const open = this.open();
       if (stretch.is === "tail" && open && (open.to <= stretch.from || open.from < stretch.from)) {
         open.to = stretch.to;
+        continue;
+      }
+      if (stretch.is === "tail" && this.started && /\d/.test(this.words(stretch.from, stretch.to))) {
+        // A count that stands apart from any row says how many there are now.
+        this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
         continue;
       }
       if (stretch.is === "order" && (this.started || this.begins(stretch.from, stretch.to, index))) {

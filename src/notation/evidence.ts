@@ -22,9 +22,9 @@ const SHAPE = /\b(?:inc|dec|increase|decrease|bind off)\b\.?\s?(?:\d|one|two|thr
 const RING = /\b(?:magic|adjustable|slip)\s(?:ring|circle|loop)\b|\bin(?:to)?\s(?:a\s)?(?:mr|mc|ring)\b/i;
 const MEASURE = /\b(?:until|for)\b.{0,60}\b(?:measures?|inches|cm|rows|rounds|ins|remain|long)\b/i;
 const HOOK = /\b(?:change|switch)\sto\b|\bwith\b.{0,30}\b(?:hook|colou?r|yarn|mc|cc)\b/i;
-const MARKER = /\b(?:pm|place (?:a )?(?:st(?:itch)? )?marker|mark)\b/i;
+const MARKER = /\b(?:pm|(?:place|put) (?:a )?(?:st(?:itch)? )?marker|mark)\b/i;
 const AS_BEFORE = /\b(?:same as|as (?:for|given|on|in|before|directed|established|set)|to (?:match|correspond)|revers(?:e|ing) (?:all )?shaping)\b/i;
-const SCHEDULE = /\bevery\s(?:\d|other|alt|second|third|fourth|row|rnd|round|rs|ws|following|foll)|\bwork the [a-z]{3,10} (?:row|rnd|round)\b/i;
+const SCHEDULE = /\bevery\s(?:\d|other|alt|second|third|fourth|row|rnd|round|rs|ws|following|foll)|\bwork(?:ing)? (?:the )?\(?(?:[a-z]{3,10} ){1,3}(?:row|rnd|round)s?\b/i;
 const STARS = /\*[^*]{3,200}\b(?:rep|repeat|rpt)\b/i;
 
 const SIGNS = [CHAIN, COUNTED, PLACED, SKIP, REPEAT, ENDING, JOINING, TURN, EVEN, SEAM, SHAPE, RING, MEASURE, AS_BEFORE, SCHEDULE, MARKER, STARS] as const;
@@ -94,6 +94,14 @@ const COUNT_ONLY = new RegExp(
   `^[-=:([{<*\\s]{0,5}(?:(?:total(?: of)?|you (?:should |will |now )*have|there (?:should be|are|will be)|=)[\\s:]*)?\\d{1,4}${LIST}(?:${LIST})?[\\s)\\]}>]{0,4}(?:\\s?(?:[a-z-]{1,12}|ch-?\\d sps?)){0,4}(?:[,;+&]\\s?\\d{1,4}${LIST}(?:\\s?[a-z0-9-]{1,12}){0,3}){0,4}[)\\]}>.;,\\s]{0,4}$`,
   "i",
 );
+
+/** A count with its parts named behind it: "112 (104, 116) hdc: back 38 (36, 40), each sleeve 12 (12, 12)." */
+export function beginsWithCount(plain: string, from: number, to: number): boolean {
+  const words = plain.slice(from, Math.min(to, from + 300));
+  return COUNT_LED.test(words) && !/\b(?:in|into)\s(?:next|each|first|last|same)\b|\b(?:across|around|turn|join|times|rep|repeat|skip|ch \d)\b/i.test(words);
+}
+
+const COUNT_LED = new RegExp(`^[-=:([\\s]{0,4}\\d{1,4}${LIST}(?:${LIST})?\\s?${STITCH}\\s?[:,;=-]`, "i");
 
 /** "Ch 1, turn.", "Turn.", "Join.": ends the row before, and is no row of its own. */
 export function isRowEnd(plain: string, from: number, to: number): boolean {

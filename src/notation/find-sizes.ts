@@ -17,15 +17,17 @@ const ONE: SizesFound = { names: ["one size"], span: null };
 
 /** @param plain  the text in plain glyphs; the span found is an offset into it */
 export function findSizes(plain: string, lines: readonly Line[]): SizesFound {
+  const oneSize = /^[^\S\n]{0,8}(?:sizes?\s?[:.-]?\s{0,3})?one size\b(?! larger| smaller| up| down)/im.test(plain.slice(0, 6000));
   const votes = voteOnLists(plain, lines);
   const stated = statedRuns(plain, lines);
-  const inferred = mostVotes(votes);
+  const inferred = oneSize ? null : mostVotes(votes, plain.length < 800 ? 1 : 3);
   // The statement that the lists bear out is the run; a run that no list bears out is believed where there are no lists.
   const borne = stated.filter((run) => (votes.get(run.names.length) ?? 0) > 0);
   const best = [...borne].sort((a, b) => b.sure - a.sure)[0];
   if (best && (inferred === null || best.names.length === inferred || best.sure >= 2)) return { names: best.names, span: best.span };
-  if (inferred !== null && (votes.get(inferred) ?? 0) >= 2) return { names: numbered(inferred), span: null };
+  if (inferred !== null && (votes.get(inferred) ?? 0) >= 1) return { names: numbered(inferred), span: null };
   const first = [...stated].sort((a, b) => b.sure - a.sure)[0];
+  if (oneSize && borne.length === 0) return ONE;
   if (first && (inferred === null || first.sure >= 2)) return { names: first.names, span: first.span };
   return inferred === null ? ONE : { names: numbered(inferred), span: null };
 }
@@ -93,10 +95,10 @@ function nextWords(plain: string, lines: readonly Line[], line: Line): string {
   return lines.length > 1 ? next.trim() : "";
 }
 
-function mostVotes(votes: ReadonlyMap<number, number>): number | null {
+function mostVotes(votes: ReadonlyMap<number, number>, least: number): number | null {
   let best: number | null = null;
   for (const [length, count] of votes) {
-    const needed = length === 2 ? 2 : 1;
+    const needed = length === 2 ? Math.max(2, least) : least;
     if (count < needed) continue;
     const most = best === null ? 0 : (votes.get(best) as number);
     if (count > most || (count === most && length > (best as number))) best = length;
@@ -132,7 +134,8 @@ function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
     const words = plain.slice(line.start, end);
     const head = WORD_SIZES.exec(words);
     if (head) {
-      const named = runOf(words.slice(head[0].length), line.start + head[0].length);
+      const rest = words.slice(head[0].length);
+      const named = runOf(rest, line.start + head[0].length) ?? namedFreely(rest, line.start + head[0].length);
       if (named) runs.push({ ...named, sure: /^(?:sizes?|sizing|available|garment|pattern)/i.test(head[0]) ? 3 : 2 });
       else if (words.length === head[0].length) {
         const below = listBelow(plain, lines, i + 1);
@@ -195,6 +198,16 @@ function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {
   return { names: clean, span: { from: offset + start, to: offset + last } };
 }
 
+/** "Pram (Lap, Throw)": names of the designer's own, which only a line on sizes can hold. */
+function namedFreely(words: string, offset: number): Omit<Stated, "sure"> | null {
+  const found = /^\s*(\p{Lu}[\p{L}\d' -]{0,16}?)\s?[([{]\s?([\p{L}\d][\p{L}\d', ;/-]{0,120}?)\s?[)\]}]\s*[.,]?\s*$/u.exec(words);
+  if (!found) return null;
+  const names = [found[1] as string, ...(found[2] as string).split(/\s*[,;]\s*/)].map((name) => name.trim());
+  if (names.some((name) => name === "" || name.split(/\s+/).length > 3) || new Set(names).size !== names.length) return null;
+  const start = offset + words.search(/\S/);
+  return { names, span: { from: start, to: start + found[0].trim().length } };
+}
+
 /** "4-6-8-10" came as "4-6" and "8-10": ranges of equal steps all joined by hyphens were single sizes. */
 function splitHyphens(names: readonly string[]): string[] {
   const ranges = names.filter((name) => /^\d+\s?-\s?\d+$/.test(name)).length;
@@ -234,7 +247,7 @@ function listBelow(plain: string, lines: readonly Line[], from: number): Stated 
     }
     const words = plain.slice(line.start, Math.min(line.end, line.start + 300));
     if (names.length === 0) {
-      const named = runOf(words, line.start);
+      const named = runOf(words, line.start) ?? namedFreely(words, line.start);
       if (named) return { ...named, sure: 3 };
     }
     const one = new RegExp(`^(?:size\\s)?(${SIZE_NAME}|(?<=size\\s)[A-H])\\s?(?:[:=(]|-\\s|\\s-)`, "i").exec(words);

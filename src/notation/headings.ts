@@ -21,7 +21,7 @@ export function isCapitals(words: string): boolean {
   return letters.length >= 2 && letters === letters.toUpperCase() && letters !== letters.toLowerCase();
 }
 
-const NOT_HEADING = /^(?:colou?rs?\b|col\b|yarn|hooks?\b|size\b|ch\b|note|tip|and\b|or\b|the\b.*\b(?:is|are)\b|you\b|i\b|we\b|if\b|this\b|these\b|when\b|where\b|for\b.*\bonly\b|now\b|then\b|to be\b|by\b|designed\b|copyright|©|https?:|www\.|continued?\b|total\b|as follows|follows|repeat\b|rep\b|turn\b|join\b|fasten\b|work (?:even|as|in)\b|with\b|using\b|magic\b)/i;
+const NOT_HEADING = /^(?:colou?rs?\b|col\b|yarn|hooks?\b|size\b|ch\b|note|tip|and\b|or\b|the\b.*\b(?:is|are)\b|you\b|i\b|we\b|if\b|this\b|these\b|when\b|where\b|for\b.*\bonly\b|now\b|then\b|to be\b|by\b|designed\b|copyright|©|https?:|www\.|continued?\b|total\b|as follows|follows|repeat\b|rep\b|turn\b|join\b|fasten\b|work (?:even|as|in)\b|work\b.*\b(?:order|follows)|with\b|using\b|magic\b)/i;
 
 /**
  * Whether a block is a heading by itself.
@@ -38,7 +38,7 @@ export function blockHeading(flat: string, block: Block, follows: boolean, listi
   const dashed = /\s?[-.]$/.exec(words);
   const capitals = isCapitals(words);
   if (!/^["'(*]?[\p{L}\d]/u.test(words)) return null;
-  const count = words.split(/\s+/).length;
+  const count = words.replace(/\([^()]*\)/g, "").trim().split(/\s+/).length;
   if (block.hashes > 0) return { style: { hashes: block.hashes }, to };
   if (count > 9) return null;
   if (capitals && signs(flat, block.start, block.end) === 0 && /\p{L}{3}/u.test(words) && !/^[\d\s]*(?:sc|dc|hdc|tr|ch)\b/i.test(words)) {

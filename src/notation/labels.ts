@@ -37,10 +37,10 @@ const ROWS = "rows?|rnds?|rounds?|rds?|rws?";
 const HEAD = new RegExp(`(?:(?:rs|ws|right[ -]side|wrong[ -]side)[\\s,-]{1,3})?(?:${ROWS})\\b\\.?|(?:${ROWS}|r)(?=\\s?\\d)`, "iy");
 const BRACKET_BEFORE_NUMBER = /\s?\(([a-z][a-z ,&-]{1,24})\)\s(?=\d)/iy;
 const ORDINAL = /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth)\b)/iy;
-const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b\\.?(?:\\)(?=\\s?[:.-]))?`, "iy");
+const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
 const NEXT = new RegExp(`(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`, "iy");
 const NAMED = new RegExp(
-  `((?:[A-Za-z][A-Za-z'/-]*\\.?[ ]){1,3}?)(${ROWS})\\b\\.?(?:\\s?(\\d{1,3})(?:\\s?-\\s?(\\d{1,3}))?(?!\\s?(?:rows|times|sts?\\b|[a-z]))\\b)?`,
+  `((?:[A-Za-z][A-Za-z'/-]*\\.?[ ]){1,3}?)(${ROWS})\\b(?:\\.?\\s?(\\d{1,3})(?:\\s?-\\s?(\\d{1,3}))?(?!\\s?(?:rows|times|sts?\\b|[a-z]))\\b)?`,
   "iy",
 );
 const FOUNDATION = /(?:foundation|base|beginning|beg|starting|initial|set-?up|cast[ -]on)(?:\s(?:chain|ch))?\b(?=\s{0,3}(?:[:.,=(]|-))|chain(?=\s{0,2}:)/iy;
@@ -343,7 +343,7 @@ class LabelReader {
 
 /** Words that stand before "row" without naming one. */
 const NOT_NAMES =
-  /^(?:rep|repeat|rpt|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first|a|an|next|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
+  /^(?:rep|repeat|rpt|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first$|a|an|next$|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
 
 function range(from: number, first: string, last: string | undefined): Label["rows"][number] {
   const start: Amount = { span: { from, to: from + first.length }, values: [Number(first)] };

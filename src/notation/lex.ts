@@ -151,7 +151,7 @@ class Lexer {
     if (this.sizeName()) return true;
     const found = readSizeList(this.plain, this.at, { sizes: this.context.sizes, afterRows: this.afterRows() });
     if (!found) return false;
-    const { to, values, ordinal, word, bracketed, unit } = found;
+    const { to, values, ordinal, word, bracketed, unit, mend } = found;
     return this.push(
       {
         is: "number",
@@ -163,6 +163,7 @@ class Lexer {
         glued: this.glued,
         ...(bracketed ? { bracketed } : {}),
         ...(unit ? { unit } : {}),
+        ...(mend ? { mend: { span: this.span(mend.from, mend.to), text: mend.text } } : {}),
       },
       to,
     );

@@ -1,4 +1,4 @@
-import { isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import { beginsWithCount, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
 import { splitSentences } from "./sentences.ts";
 
 /*
@@ -40,7 +40,7 @@ function isWhole(flat: string, stretch: Stretch): boolean {
 }
 
 function kindOf(flat: string, from: number, to: number, afterOrder: boolean): Stretch["is"] {
-  if (isCountOnly(flat, from, to) || isRowEnd(flat, from, to)) return "tail";
+  if (isCountOnly(flat, from, to) || isRowEnd(flat, from, to) || (afterOrder && beginsWithCount(flat, from, to))) return "tail";
   if (NOTE.test(flat.slice(from, from + 30))) return "note";
   if (isInstruction(flat, from, to)) return "order";
   // "You should have 24 sts." says a count, if in words of talk.

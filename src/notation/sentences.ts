@@ -23,7 +23,7 @@ export function splitSentences(flat: string, from: number, to: number): Span[] {
     if (glyph !== "." && glyph !== "!" && glyph !== "?") continue;
     // A bracket that never closes does not swallow the page.
     if (depth > 0 && at - opened > 600) depth = 0;
-    if (depth > 0 || !endsSentence(flat, at, to)) continue;
+    if (depth > 0 || !endsSentence(flat, at, to) || isListNumber(flat, start, at)) continue;
     let end = at + 1;
     while (end < to && /[)\]"'.!?]/.test(flat[end] as string)) end++;
     add(sentences, flat, start, end);
@@ -40,6 +40,11 @@ function add(sentences: Span[], flat: string, from: number, to: number): void {
   while (start < end && (flat[start] === " " || flat[start] === "\n")) start++;
   while (end > start && (flat[end - 1] === " " || flat[end - 1] === "\n")) end--;
   if (end > start) sentences.push({ from: start, to: end });
+}
+
+/** "1." before an entry of a list is not a sentence. */
+function isListNumber(flat: string, start: number, at: number): boolean {
+  return at - start < 6 && /^\s*(?:step\s)?\d{1,2}$/i.test(flat.slice(start, at));
 }
 
 function endsSentence(flat: string, at: number, to: number): boolean {

@@ -21,6 +21,8 @@ export interface ListFound {
   readonly bracketed: boolean;
   /** A unit written inside the list: 9" (10", 11"). A unit that follows the list is not part of it. */
   readonly unit: "cm" | "in" | "mm" | null;
+  /** Where a bracket should close and with what, if it does not: the text from `from` to `to` is replaced. */
+  readonly mend?: { readonly from: number; readonly to: number; readonly text: string };
 }
 
 /** What stands before the list. */
@@ -43,12 +45,14 @@ interface Bracket {
   readonly items: readonly Item[];
   readonly separators: readonly string[];
   readonly closed: boolean;
+  readonly mend?: NonNullable<ListFound["mend"]>;
 }
 
 /** No pattern has more sizes than this; a longer run of numbers is something else. */
 const MOST = 30;
 const UNIT = /\s?("|''|in\b\.?|ins\b\.?|inch(?:es)?\b|cms?\b\.?|mm\b\.?)/iy;
 const OPEN = /[\s]{0,4}[,;]?[\s]{0,12}([([{])\s*/y;
+const CLOSERS: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}" };
 const CLOSE = /\s*[)\]}]/y;
 const SEPARATOR = /\s*([,;:/.]|-(?!\s*[,)\]]))\s*|\s+/y;
 const NONE = /(?:-{1,3}|\*)(?=\s*[,;:/()[\]{}])|(?:n\/a|x)(?=\s*[,;:/)\]}])/iy;
@@ -77,8 +81,9 @@ function single(found: NumberFound): ListFound {
   return { to: found.to, values: [found.value], ordinal: found.ordinal, word: found.word, bracketed: false, unit: null };
 }
 
-function listOf(to: number, items: readonly Item[], bracketed = false): ListFound {
+function listOf(to: number, items: readonly Item[], bracketed = false, mend?: ListFound["mend"]): ListFound {
   return {
+    ...(mend ? { mend } : {}),
     to,
     values: items.map((item) => item.value),
     ordinal: items.some((item) => item.ordinal),
@@ -126,12 +131,18 @@ function readBracket(text: string, at: number, most: number): Bracket | null {
     items.push(item);
     to = item.to;
     const close = match(CLOSE, text, to);
-    if (close) return { to: to + close[0].length, items, separators, closed: true };
+    if (close) {
+      const end = to + close[0].length;
+      const wanted = CLOSERS[open[1] as string] as string;
+      const mend = text[end - 1] === wanted ? undefined : { from: end - 1, to: end, text: wanted };
+      return { to: end, items, separators, closed: true, ...(mend ? { mend } : {}) };
+    }
     if (items.length > MOST) return null;
+    const unclosed = { items, separators, closed: false, mend: { from: to, to, text: CLOSERS[open[1] as string] as string } };
     const separator = match(SEPARATOR, text, to);
-    if (!separator) return items.length === most ? { to, items, separators, closed: false } : null;
+    if (!separator) return items.length === most ? { to, ...unclosed } : null;
     const next = to + separator[0].length;
-    if (items.length === most && !readItem(text, next, true)) return { to, items, separators, closed: false };
+    if (items.length === most && !readItem(text, next, true)) return { to, ...unclosed };
     separators.push(separator[1] ?? " ");
     to = next;
   }
@@ -151,12 +162,12 @@ function bracketAfter(text: string, first: Item, sizes: number): ListFound | nul
   if (!bracket.closed && count !== sizes) return null;
   if (!separatorsAgree(bracket.separators) && count !== sizes) return null;
   if (count === 2) {
-    if (sizes === 2) return isCountNotSize(text, first, bracket) ? null : listOf(bracket.to, [first, ...bracket.items]);
+    if (sizes === 2) return isCountNotSize(text, first, bracket) ? null : listOf(bracket.to, [first, ...bracket.items], false, bracket.mend);
     return sizes > 2 ? alternating(text, first, bracket, sizes) : null;
   }
   if (bracket.separators.includes("-") && count !== sizes && sizes > 1) return null;
   if (count !== sizes && match(REPEAT_FOLLOWS, text, bracket.to) !== null) return null;
-  return grouped(text, [first, ...bracket.items], bracket.to, sizes);
+  return grouped(text, [first, ...bracket.items], bracket.to, sizes, bracket.mend);
 }
 
 /** With two sizes "5 (24)" at the end of a sentence is a count of the row where the second is out of all proportion. */
@@ -171,7 +182,7 @@ function separatorsAgree(separators: readonly string[]): boolean {
 }
 
 /** Further brackets that stand directly behind, as long as there are sizes left for them. */
-function grouped(text: string, items: readonly Item[], to: number, sizes: number): ListFound {
+function grouped(text: string, items: readonly Item[], to: number, sizes: number, mend?: ListFound["mend"]): ListFound {
   const all = [...items];
   let end = to;
   while (all.length < sizes) {
@@ -180,7 +191,7 @@ function grouped(text: string, items: readonly Item[], to: number, sizes: number
     all.push(...next.items);
     end = next.to;
   }
-  return listOf(end, all);
+  return listOf(end, all, false, mend);
 }
 
 /** "85 (93) 101 (109) 117": plain and bracketed by turns, with exactly as many values as sizes. Or "1 (2) (3, 4)". */
@@ -209,7 +220,8 @@ function skipSpace(text: string, at: number): number {
 
 /** "(62, 66, 70)" with no value before the bracket. */
 function bracketAlone(text: string, at: number, sizes: number): ListFound | null {
-  const bracket = readBracket(text, at, sizes);
+  // In a pattern of one size such a bracket is something else, such as the counts of several rows.
+  const bracket = sizes < 2 ? null : readBracket(text, at, sizes);
   if (!bracket?.closed || !separatorsAgree(bracket.separators)) return null;
   const count = bracket.items.length;
   const hyphens = bracket.separators.includes("-");
@@ -217,7 +229,7 @@ function bracketAlone(text: string, at: number, sizes: number): ListFound | null
   if (count < 2 || (count !== sizes && (count < 3 || hyphens || spaces))) return null;
   if (count === 2 && hyphens) return null;
   if (match(REPEAT_FOLLOWS, text, bracket.to) !== null) return null;
-  return listOf(bracket.to, bracket.items, true);
+  return listOf(bracket.to, bracket.items, true, bracket.mend);
 }
 
 /** "- (-, 3, 6)": the first size does none. Only with a value for each size, since a dash has other work to do. */

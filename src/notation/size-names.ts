@@ -2,7 +2,7 @@
  * Names of sizes: how they are written, and which sizes of the run a few words mean ("M and L only", "sizes XS-M", "size 4").
  */
 
-const LETTERS = "(?:\\d{0,2}x{0,4}[ -]?small|\\d{0,2}x{0,4}[ -]?large|extra[ -]?small|extra[ -]?large|small|medium|large|petite|plus|preemie|newborn|baby|infant|toddler|child(?:ren)?(?:'?s)?|kids?|teen|youth|ladies|women(?:'?s)?|woman|men(?:'?s)?|man|adults?|one size|x{1,5}[ls]|\\dx{1,2}l?|[smlx]|xxs|xs|sm|md|lg|xl)";
+const LETTERS = "(?:(?:adult|child|kids?|women(?:'?s)?|men(?:'?s)?|ladies|baby|toddler|teen|youth)\\s(?:x?s|x{0,3}l|m|small|medium|large)|\\d{0,2}x{0,4}[ -]?small|\\d{0,2}x{0,4}[ -]?large|extra[ -]?small|extra[ -]?large|small|medium|large|petite|plus|preemie|newborn|baby|infant|toddler|child(?:ren)?(?:'?s)?|kids?|teen|youth|ladies|women(?:'?s)?|woman|men(?:'?s)?|man|adults?|one size|x{1,5}[ls]|\\dx{1,2}l?|[smlx]|xxs|xs|sm|md|lg|xl)";
 const AGE = "(?:\\d{1,3}(?:\\s?(?:-|to|\\/)\\s?\\d{1,3})?\\s?(?:months?|mos?\\.?|m|years?|yrs?\\.?|y|t|\"|in|ins|inch|inches|cm)?)";
 /** One size name, as a piece of a regular expression. */
 export const SIZE_NAME = `(?:${LETTERS}(?:\\s?[/&-]\\s?${LETTERS}){0,2}|newborn to \\d+ months|${AGE}(?:\\s?\\/\\s?${AGE})?)`;

@@ -1,4 +1,4 @@
-import type { Span } from "../base/index.ts";
+import type { Edit, Span } from "../base/index.ts";
 
 /**
  * A token of the notation. Size lists are one token with a value per size, so that they stand wherever a number can.
@@ -26,6 +26,8 @@ export type Token =
       readonly bracketed?: boolean;
       /** A unit written inside the list, 9" (10", 11"); a unit after the list is a token of its own. */
       readonly unit?: "cm" | "in" | "mm";
+      /** A slip that was forgiven, with the edit that mends it: a bracket left open or closed with another kind. */
+      readonly mend?: Edit;
       /** The words between the braces, "body sts + 1". A name that is not among the counts leaves `values` empty. */
       readonly count?: string;
     }
