@@ -2,6 +2,7 @@ import type { Claim, ClaimPart } from "../notation/index.ts";
 import { coversPlace } from "../stitches/index.ts";
 import type { Edge } from "./edge.ts";
 import type { Place } from "./place.ts";
+import { isShell } from "./seeking.ts";
 import { isUnknown } from "./targets.ts";
 
 /** Stitches of an edge as patterns count them, and how many chains stand between. */
@@ -48,6 +49,8 @@ export function countKinds(edge: Edge): ReadonlyMap<string, number> {
       if (place.group && place.groupAt === 0 && !place.group.startsWith("@") && place.group !== place.code)
         add(place.group, run.times);
     }
+  // Slip stitches that only move the hook along are not counted beside stitches.
+  if (countStitches(edge).stitches > 0) counts.delete("sl st");
   return counts;
 }
 
@@ -69,6 +72,8 @@ export function countPart(edge: Edge, part: ClaimPart): number | null {
   if (part.kind === "unit") return null;
   const groups = edge.sum((place) => (place.group === part.kind && place.groupAt === 0 ? 1 : 0));
   if (groups > 0) return groups;
+  if (isShell(part.kind))
+    return edge.sum((place) => (place.group === "" && place.groupAt === 0 && place.groupSize >= 3 ? 1 : 0));
   return edge.sum((place) =>
     place.counted && coversPlace(part.kind, place.code)
       ? 1

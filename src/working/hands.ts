@@ -3,8 +3,10 @@ import type { Amount, Clause, Definition, LoopWord, Target } from "../notation/i
 import { workChain } from "./chains.ts";
 import type { Choices } from "./choices.ts";
 import { Cursor, type Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
+import { workEvenly } from "./evenly.ts";
 import { workGroup } from "./groups.ts";
 import { closeRound, joinYarn, workAlong } from "./joining.ts";
+import { placeMarker } from "./marks.ts";
 import type { Place } from "./place.ts";
 import { workRepeat } from "./repeats.ts";
 import { countLeft, type Manner, type Seeker, seekAny } from "./seeking.ts";
@@ -298,10 +300,15 @@ export class Hands {
       case "join-yarn":
         joinYarn(this, clause);
         return;
+      case "evenly":
+        workEvenly(this, clause);
+        return;
+      case "marker":
+        placeMarker(this, clause);
+        return;
       case "even":
       case "repeat-rows":
       case "schedule":
-      case "evenly":
       case "as-piece":
       case "size-end":
       case "seam":
@@ -309,7 +316,6 @@ export class Hands {
       case "hook":
       case "colour":
       case "facing":
-      case "marker":
       case "aside":
         return;
     }

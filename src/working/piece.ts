@@ -1,12 +1,16 @@
-import type { Clause, Instruction } from "../notation/index.ts";
+import type { Clause } from "../notation/index.ts";
 import type { Edge } from "./edge.ts";
 import type { ChainBefore } from "./hands.ts";
+import type { StandingRow } from "./standing-rows.ts";
 
 /** One row as it was worked in one size. */
 export interface WorkedRow {
   /** Its number in the piece; null where no number can be told. */
   readonly number: number | null;
   readonly label: string;
+  /** Heading it stands under, and which heading of the pattern that is. */
+  readonly section: string;
+  readonly sectionAt: number;
   readonly clauses: readonly Clause[];
   readonly round: boolean;
   /** The edge in the order it was made. */
@@ -30,7 +34,6 @@ export interface HeldEdge {
 /** Where the work on a piece stands, in one size. Changed as rows are worked. */
 export class PieceState {
   edge: Edge | null = null;
-  /** Edge closed by a join, or going on in a spiral. */
   rows: WorkedRow[] = [];
   /** Number of the last row; null where it is not known. */
   number: number | null = 0;
@@ -38,19 +41,22 @@ export class PieceState {
   strand = 0;
   turnPending = false;
   fastened = false;
+  /** Edge to begin the next row with, set by a join or a change to another edge that made nothing yet. */
+  begin: Edge | null = null;
+  beginFacing: "RS" | "WS" | null = null;
+  /** What is printed as the count of the last row, where it was worked otherwise: a second try at the edge. */
+  printed: Edge | null = null;
+  /** Words of the last row were not understood. */
+  lastUnread = false;
   chainBefore: ChainBefore | null = null;
   foundation: Edge | null = null;
   ring = false;
   held: HeldEdge[] = [];
   mainStitch = "sc";
   /** Rows told ahead: "Rows 3, 5 and 7", "8th and every alt row". */
-  readonly standing: {
-    readonly from: number;
-    readonly step: number;
-    readonly until: number;
-    readonly instruction: Instruction;
-    readonly index: number;
-  }[] = [];
+  readonly standing: StandingRow[] = [];
+  /** Rows without a number stand among the numbered ones, so that jumps tell nothing. */
+  numbersLoose = false;
   /** The size has come to its end in this piece. */
   ended = false;
   /** Rows that were worked, all told, for the places along the side; null where a measure made the number unknown. */
@@ -58,6 +64,24 @@ export class PieceState {
 
   constructor(readonly name: string) {}
 
+  /** Whether the last row went round. */
+  get wasRound(): boolean {
+    return this.rows[this.rows.length - 1]?.round ?? false;
+  }
+
+  /** Takes over all that another piece came to. */
+  takeFrom(other: PieceState): void {
+    this.rows = [...other.rows];
+    this.edge = other.edge;
+    this.number = other.number;
+    this.foundation = other.foundation;
+    this.rowsWorked = other.rowsWorked;
+    this.mainStitch = other.mainStitch;
+    this.held = [...other.held];
+    this.flips = other.flips;
+  }
+
+  /** The last row that carries this number. */
   rowNumbered(number: number): WorkedRow | undefined {
     for (let i = this.rows.length - 1; i >= 0; i--)
       if ((this.rows[i] as WorkedRow).number === number) return this.rows[i];

@@ -1,6 +1,7 @@
 import type { Clause, RepeatClause } from "../notation/index.ts";
-import { type Cursor, flatten } from "./edge.ts";
+import { type Cursor, flatten, type Position, type Run } from "./edge.ts";
 import type { Hands } from "./hands.ts";
+import type { Place } from "./place.ts";
 import { isTrusted, leftAtLimit } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 
@@ -38,7 +39,7 @@ function workTimes(hands: Hands, clause: RepeatClause, total: number, rest: read
   const { endBefore } = clause;
   const whole = endBefore === undefined ? total : total - 1;
   for (let time = 0; time < whole; ) {
-    const turns = once(hands, clause.body, clause.body, rest, whole - time, 0);
+    const turns = once(hands, clause.body, rest, whole - time, 0);
     time += turns;
   }
   if (endBefore !== undefined && total > 0) hands.run(clause.body.slice(0, endBefore), rest);
@@ -48,37 +49,46 @@ function workAcross(hands: Hands, clause: RepeatClause, limitLeft: number, rest:
   const cursor = hands.needCursor(clause.span);
   const { body, endBefore } = clause;
   const have = hands.countLeft(limitLeft);
+  // Where the last turn is shortened, the turns before the end are worked one by one, to be able to take the last one back.
+  let takeBack: (() => void) | null = null;
+  const endShort = (): boolean =>
+    endBefore !== undefined && works(hands, body.slice(0, endBefore), limitLeft, rest);
   for (let time = 0; time < MOST; ) {
-    if (cursor.left <= limitLeft) return;
-    if (hands.countLeft(limitLeft) === 0 && time > 0 && !takesSpaces(body)) return;
-    if (endBefore !== undefined && endsWith(hands, body.slice(0, endBefore), limitLeft, rest)) return;
+    if (cursor.left <= limitLeft || (hands.countLeft(limitLeft) === 0 && time > 0 && !takesSpaces(body))) {
+      if (endBefore === undefined || takeBack === null) return;
+      takeBack();
+      if (endShort()) return;
+      throw leaves(hands, clause, have, limitLeft);
+    }
     const back = hands.keep();
     const before = cursor.left;
     try {
-      time += once(hands, body, body, rest, MOST, limitLeft);
+      time += once(hands, body, rest, MOST, limitLeft, endBefore === undefined ? 0 : 2);
     } catch (reason) {
       back();
       if (!(reason instanceof Stuck)) throw reason;
+      if (endShort()) return;
       if (time === 0) throw reason;
       // No further place of the kind that the repeat begins with: it ends here, and what is left is looked at later.
       if (hands.countLeft(limitLeft) === 0) return;
+      const { is } = reason.trouble;
       if (
-        reason.trouble.is === "nothing-there" ||
-        (reason.trouble.is === "not-enough" && beginsByNaming(body) && stuckAtFirst(body, reason))
+        is === "nothing-there" ||
+        (is === "not-enough" && beginsByNaming(body) && stuckAtFirst(body, reason))
       ) {
         hands.lace = true;
         return;
       }
       throw leaves(hands, clause, have, limitLeft);
     }
-    if (cursor.left === before) {
-      // A body that takes nothing would go on for ever.
-      return;
-    }
+    // A body that takes nothing would go on for ever.
+    if (cursor.left === before) return;
     if (cursor.left < limitLeft) {
       back();
+      if (endShort()) return;
       throw leaves(hands, clause, have, limitLeft);
     }
+    takeBack = back;
   }
 }
 
@@ -118,24 +128,24 @@ function takenOnce(hands: Hands, clause: RepeatClause): number {
  * Works the body once. Where it ends on the same place of the same repeated stretch as it began, the other turns that fit
  * the stretch are the same again and are taken at once.
  *
- * @returns how many turns were worked
+ * @param spare  turns at the end of the stretch that are left to be worked one by one
+ * @returns      how many turns were worked
  */
 function once(
   hands: Hands,
   body: readonly Clause[],
-  whole: readonly Clause[],
   rest: readonly Clause[],
   most: number,
   limitLeft: number,
+  spare = 0,
 ): number {
-  const cursor = hands.cursor;
+  const { cursor, out: outer } = hands;
   const before = cursor?.position();
   const leftBefore = cursor?.left ?? 0;
-  const outer = hands.out;
   const made = hands.freshOut();
   const troubles = hands.troubles.length;
   try {
-    hands.run(whole, [...body, ...rest].slice(0, rest.length > 0 ? undefined : 0));
+    hands.run(body, rest.length > 0 ? [...body, ...rest] : []);
   } catch (reason) {
     hands.out = outer;
     throw reason;
@@ -144,17 +154,15 @@ function once(
   const unit = made.snapshot();
   let turns = 1;
   if (cursor && cursor === hands.cursor && before && hands.troubles.length === troubles)
-    turns += moreTurns(cursor, before, leftBefore, most - 1, limitLeft);
-  const long = unit.length > 1 || (unit[0]?.times ?? 0) > 1 ? flattenShort(unit) : flatten(unit);
-  if (long) outer.addUnit(long, turns);
+    turns += moreTurns(cursor, before, leftBefore, most - 1, limitLeft, spare);
+  const places = flattenShort(unit);
+  if (places) outer.addUnit(places, turns);
   else for (let turn = 0; turn < turns; turn++) for (const run of unit) outer.addUnit(run.unit, run.times);
   return turns;
 }
 
 /** The places of a unit written out, or null where it is long and better kept as runs. */
-function flattenShort(
-  unit: ReturnType<typeof flatten> extends never ? never : Parameters<typeof flatten>[0],
-): ReturnType<typeof flatten> | null {
+function flattenShort(unit: readonly Run[]): readonly Place[] | null {
   let length = 0;
   for (const run of unit) length += run.unit.length * run.times;
   return length <= 400 ? flatten(unit) : null;
@@ -162,36 +170,31 @@ function flattenShort(
 
 function moreTurns(
   cursor: Cursor,
-  before: ReturnType<Cursor["position"]>,
+  before: Position,
   leftBefore: number,
   most: number,
   limitLeft: number,
+  spare: number,
 ): number {
   if (cursor.run !== before.run || cursor.at !== before.at || cursor.used !== before.used) return 0;
   const rounds = cursor.round - before.round;
-  if (rounds <= 0) return 0;
   const run = cursor.edge.runs[cursor.run];
-  if (!run) return 0;
-  const inRun = Math.floor((run.times - cursor.round - 1) / rounds);
+  if (rounds <= 0 || !run) return 0;
+  const inRun = Math.floor((run.times - cursor.round - 1) / rounds) - spare;
   const consumed = leftBefore - cursor.left;
-  const byLimit = Math.floor((cursor.left - limitLeft) / consumed + 1e-9) - 1;
+  const byLimit = Math.floor((cursor.left - limitLeft) / consumed + 1e-9) - 1 - spare;
   const more = Math.max(0, Math.min(inRun, byLimit, most));
   if (more > 0) cursor.stepUnits(more * rounds);
   return more;
 }
 
-/** Whether the shortened last turn would end exactly at the limit; then it is worked. */
-function endsWith(
-  hands: Hands,
-  body: readonly Clause[],
-  limitLeft: number,
-  rest: readonly Clause[],
-): boolean {
+/** Works the shortened last turn where it fits; false, with nothing changed, where it does not. */
+function works(hands: Hands, body: readonly Clause[], limitLeft: number, rest: readonly Clause[]): boolean {
   const cursor = hands.needCursor(hands.start.span);
   const back = hands.keep();
   try {
     hands.run(body, rest);
-    if (cursor.left <= limitLeft || hands.countLeft(limitLeft) === 0) return true;
+    if (cursor.left >= limitLeft) return true;
   } catch (reason) {
     if (!(reason instanceof Stuck)) throw reason;
   }
@@ -210,7 +213,7 @@ function workUntilCount(
     const now = remain ? hands.countLeft() : hands.out.sum((place) => (place.counted ? 1 : 0));
     if (remain ? now <= count : now >= count) return;
     const left = hands.cursor?.left;
-    once(hands, clause.body, clause.body, rest, 1, 0);
+    once(hands, clause.body, rest, 1, 0);
     if (hands.cursor?.left === left && remain) return;
   }
 }

@@ -59,6 +59,7 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     } else if (reason instanceof Unknowable) unknown = reason.message;
     else throw reason;
   }
+  if (stuck || unknown !== null) goOnAfter(hands, clauses);
   const closed = before.round || hands.joined;
   const made = hands.started || (hands.chainStands && !hands.madeFoundation);
   return {
@@ -109,4 +110,23 @@ function heldBack(hands: Hands): Edge | null {
 
 function restOfChains(place: Place, used: number): Place {
   return placeOf(place.code, place.role, place.counted, place.chains - used);
+}
+
+/** A row that could not be finished is taken to end as its words say. */
+function goOnAfter(hands: Hands, clauses: readonly Clause[]): void {
+  let worked = false;
+  hands.turned.after = 0;
+  for (const clause of clauses) {
+    if (
+      clause.kind === "work" ||
+      clause.kind === "group" ||
+      clause.kind === "repeat" ||
+      clause.kind === "remark"
+    )
+      worked = true;
+    if (clause.kind === "turn" && worked) hands.turned.after++;
+    if (clause.kind === "fasten-off") hands.fastened = true;
+    if (clause.kind === "join") hands.joined = true;
+  }
+  hands.started = true;
 }

@@ -1,5 +1,5 @@
 import type { PlaceWord } from "../notation/index.ts";
-import { coversPlace } from "../stitches/index.ts";
+import { coversPlace, hasStitch, stitchOf } from "../stitches/index.ts";
 import { Cursor, type Edge, type Position } from "./edge.ts";
 import type { Place } from "./place.ts";
 
@@ -51,6 +51,13 @@ function longestSpace(edge: Edge): number {
   return longest;
 }
 
+/** Whether a code of the dictionary is several stitches fanned from one place. */
+export function isShell(code: string): boolean {
+  if (!hasStitch(code)) return false;
+  const { special, parts } = stitchOf(code);
+  return special && parts !== undefined && parts.length >= 3;
+}
+
 /** What a word for a place looks for on an edge. Null where no place of an edge is meant (ring, marker and the like are asked for elsewhere). */
 export function seek(what: PlaceWord, edge: Edge, manner: Manner): Seeker | null {
   switch (what.is) {
@@ -58,6 +65,20 @@ export function seek(what: PlaceWord, edge: Edge, manner: Manner): Seeker | null
       return seekAny(edge, manner);
     case "stitch": {
       const { code } = what;
+      if (isShell(code) && !edge.some((place) => place.group === code)) {
+        // A shell that was never given its name is known by its stitches standing in one place.
+        return {
+          chainwise: false,
+          passes: true,
+          group: "",
+          takes: (place) =>
+            place.group === "" && place.groupAt === 0 && place.groupSize >= 3
+              ? 1
+              : place.role === "unknown"
+                ? 1
+                : 0,
+        };
+      }
       if (edge.some((place) => place.group === code))
         return {
           chainwise: false,

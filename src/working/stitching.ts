@@ -3,6 +3,7 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { startFromHook } from "./chains.ts";
 import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
+import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place } from "./place.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
@@ -57,6 +58,7 @@ export function workStitches(
     return;
   }
   const takes = Math.max(1, takesOf(hands, stitch));
+  const from = hands.cursor?.position();
   const { times, perPlace } = enter(
     hands,
     clause,
@@ -67,7 +69,10 @@ export function workStitches(
     after,
     before,
   );
-  put(hands, made, times, perPlace);
+  const only = made[0];
+  if (only && made.length === 1 && perPlace === 1 && takes === 1 && from && hands.cursor?.edge.some(isMarked))
+    putAlongMarks(hands, only, from, seekerFor(hands, target), times);
+  else put(hands, made, times, perPlace, target.what.is === "marked");
   const loops = clause.loops ?? target.loops ?? hands.loops;
   if (loops === "front" || loops === "back") hands.singly[loops] += times * takes;
   hands.entered = "place";
@@ -391,7 +396,23 @@ function untilCount(hands: Hands, target: Target): number {
 }
 
 /** Adds what was made to the row: several stitches in one place stay together as a group without a name. */
-export function put(hands: Hands, made: readonly Place[], times: number, perPlace: number): void {
+export function put(
+  hands: Hands,
+  made: readonly Place[],
+  times: number,
+  perPlace: number,
+  mark = false,
+): void {
+  if (mark && times === 1) {
+    // A marker stays in the middle of what is worked into its place.
+    const all = Array.from({ length: perPlace }, () => made).flat();
+    const middle = Math.floor(all.length / 2);
+    hands.out.addUnit(
+      all.map((place, at) => (at === middle && place.group === null ? marked(place) : place)),
+      1,
+    );
+    return;
+  }
   if (perPlace === 1) {
     hands.out.addUnit(made, times);
     return;

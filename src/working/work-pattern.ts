@@ -2,6 +2,7 @@ import type { Definition, Instruction, PatternTree } from "../notation/index.ts"
 import { settleChoices } from "./choices.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { reportWork } from "./report.ts";
+import { compareMirrored, compareSeam } from "./seams.ts";
 import type { WorkedPattern } from "./worked.ts";
 
 /** An instruction with the piece it stands in. */
@@ -24,13 +25,26 @@ export function workPattern(tree: PatternTree): WorkedPattern {
     return piece.instructions.map((instruction) => ({ instruction, piece: piece.name, pieceAt, strandAt }));
   });
   const specials = specialsOf(tree.definitions);
-  const writesTurns = turnsAreWritten(placed);
+  const habit = {
+    written: turnsAreWritten(placed),
+    noted: tree.notes.some((note) => note.says.about === "turn"),
+  };
   const sizes = tree.sizes.map((_, size) => size);
   const settled = settleChoices((choices) => {
-    const outcome = sizes.map((size) => new Maker(tree, size, choices, specials, writesTurns).work());
-    return { outcome, wrong: wrongOf(outcome) };
+    const makers = sizes.map((size) => new Maker({ tree, size, choices, specials, habit }));
+    const lines = makers.map((maker) => maker.workAll());
+    return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
   });
-  return reportWork(tree, placed, settled.outcome, settled.choices);
+  const report = reportWork(tree, placed, settled.outcome.lines, settled.choices);
+  const seams = placed.flatMap(({ instruction, piece }) =>
+    instruction.clauses.flatMap((clause) =>
+      clause.kind === "seam" ? compareSeam(tree, clause, settled.outcome.pieces, piece) : [],
+    ),
+  );
+  return {
+    ...report,
+    findings: [...report.findings, ...compareMirrored(tree, settled.outcome.pieces), ...seams],
+  };
 }
 
 /** Rows and sizes in which something is wrong: what the choice of a reading is judged by. */

@@ -1,0 +1,296 @@
+import type { Span } from "../base/index.ts";
+import { valueAt } from "../base/index.ts";
+import type { Amount, Claim, Clause, Definition, Instruction, PatternTree } from "../notation/index.ts";
+import { hasStitch, stitchOf } from "../stitches/index.ts";
+import type { ChainMeaningsSaid } from "./chain-meanings.ts";
+import type { Choices } from "./choices.ts";
+import { checkClaims } from "./claims.ts";
+import { countStitches } from "./counting.ts";
+import type { Edge } from "./edge.ts";
+import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
+import type { Table } from "./hands.ts";
+import { PieceState } from "./piece.ts";
+import { type RowAfter, type RowBefore, workRow } from "./row.ts";
+import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
+import { facingOf } from "./segments.ts";
+import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
+import type { Trouble } from "./trouble.ts";
+
+/** What one row, worked or not, did to the piece. */
+export interface RowDone {
+  readonly made: "nothing" | "foundation" | "row" | "round";
+  readonly unknown: string | null;
+  readonly trust: boolean;
+  /** The row could not be worked: rows like it are not tried again. */
+  readonly stop: boolean;
+  readonly misnamed: readonly { readonly span: Span; readonly code: string }[];
+  readonly startFlips: number;
+}
+
+/** Rows told by reference: which row of the pattern is worked again, and the how manieth time. */
+export interface Again {
+  readonly repeated: string;
+  readonly time: number;
+}
+
+/** What does not change while one size is worked. */
+export interface SizeContext {
+  readonly tree: PatternTree;
+  readonly size: number;
+  readonly choices: Choices;
+  readonly specials: ReadonlyMap<string, Definition>;
+  readonly habit: TurningHabit;
+}
+
+/** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */
+export class PieceWork {
+  readonly state: PieceState;
+  section: { readonly name: string; readonly at: number };
+  private readonly memo = new Map<readonly Clause[], Map<string, RowAfter>>();
+  private lookedBeyond = false;
+
+  constructor(
+    readonly context: SizeContext,
+    name: string,
+    at: number,
+    private readonly meanings: ChainMeaningsSaid,
+  ) {
+    this.state = new PieceState(name);
+    this.section = { name, at };
+  }
+
+  /** The value of a number in this size; null where the list has none for it. */
+  number(amount: Amount): number | null {
+    const value = valueAt(amount.values, this.context.size);
+    return value === undefined ? null : (value ?? 0);
+  }
+
+  /**
+   * Works one row, compares its printed counts, and moves the piece on.
+   *
+   * @param number    the row's number; null where it has none
+   * @param troubles  takes what went wrong
+   */
+  workOneRow(
+    instruction: Instruction,
+    clauses: readonly Clause[],
+    number: number | null,
+    claims: readonly Claim[],
+    troubles: Trouble[],
+    again: Again | null,
+  ): RowDone {
+    const { state } = this;
+    const { label } = instruction;
+    const own: Trouble[] = [];
+    const round =
+      label?.is === "round" ||
+      label?.rounds === true ||
+      (label === null && state.wasRound && state.edge?.closed === true);
+    const start = startOfRow(state, instruction, clauses, round, this.context.habit, own);
+    const { after, check } = this.tryRow(instruction, clauses, claims, start, round);
+    state.printed = null;
+    own.push(...after.troubles, ...check);
+    const confirmed = claims.length > 0 && check.length === 0;
+    for (const trouble of own) {
+      // A row that stops early and comes to its printed count was meant so.
+      if (trouble.is === "left-over" && !trouble.announced && confirmed) continue;
+      if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
+      troubles.push(
+        again === null ? trouble : { is: "repeated-row", span: instruction.span, ...again, inner: trouble },
+      );
+    }
+    const done = {
+      unknown: after.unknown,
+      trust: false,
+      stop: false,
+      misnamed: after.misnamed,
+      startFlips: start.flips,
+    };
+    if (after.foundation) state.foundation = after.foundation;
+    if (!after.made && after.edge !== null) return { ...done, made: this.moveOn(after, clauses) };
+    const total = after.edge === null ? this.printedTotal(claims, start.edge) : null;
+    const edge = after.edge ?? (total === null ? UNKNOWN_EDGE : trustedEdge(total, round || after.joined));
+    state.flips = start.flips;
+    state.strand = start.strand;
+    if (after.mainStitch && hasStitch(after.mainStitch)) state.mainStitch = stitchOf(after.mainStitch).family;
+    this.addRow(instruction, clauses, edge, number, round, after.singly);
+    if (after.held)
+      state.held.push({ edge: after.held, row: number, flips: start.flips, strand: start.strand });
+    state.turnPending = after.turnsAfter > 0;
+    state.chainBefore = after.chainAfter;
+    state.fastened = after.fastened;
+    state.lastUnread = after.unknown !== null;
+    this.keepPrinted(check);
+    const failed = after.edge === null;
+    const why =
+      failed && after.troubles.length > 0
+        ? "the row could not be worked"
+        : isUnknown(edge)
+          ? "the edge is not known"
+          : null;
+    return {
+      ...done,
+      made: round || after.joined ? "round" : "row",
+      unknown: after.unknown ?? why,
+      trust: failed && total !== null,
+      stop: failed,
+    };
+  }
+
+  /** Keeps a printed count that differed, to try the next row on it. */
+  keepPrinted(found: readonly Trouble[]): void {
+    const differs = found.find((trouble) => trouble.is === "count-differs" && trouble.of === null);
+    if (differs?.is === "count-differs")
+      this.state.printed = trustedEdge(differs.printed, this.state.edge?.closed ?? false);
+  }
+
+  /** Puts a row that was worked onto the piece. */
+  addRow(
+    instruction: Instruction,
+    clauses: readonly Clause[],
+    edge: Edge,
+    number: number | null,
+    round: boolean,
+    singly = { front: 0, back: 0 },
+    rows = 1,
+  ): void {
+    const { state, section } = this;
+    state.rows.push({
+      number,
+      label: instruction.label?.words ?? "",
+      section: section.name,
+      sectionAt: section.at,
+      clauses,
+      round: round || edge.closed,
+      edge,
+      flips: state.flips,
+      strand: state.strand,
+      singly,
+    });
+    state.edge = edge;
+    state.number = number;
+    state.ring = false;
+    state.begin = null;
+    if (state.rowsWorked !== null) state.rowsWorked += rows;
+  }
+
+  /** The printed total of a row, where there is one. */
+  printedTotal(claims: readonly Claim[], below: Edge | null): number | null {
+    for (const claim of claims) {
+      const stitches = claim.parts.filter((part) => !["ch-sp", "unit", "ch"].includes(part.kind));
+      if (claim.eachSide || stitches.length === 0 || stitches.length < claim.parts.length) continue;
+      if (stitches.some((part) => this.context.specials.has(part.kind))) continue;
+      const values = stitches.map((part) => this.number(part.amount));
+      if (values.some((value) => value === null)) continue;
+      const total = values.reduce<number>((sum, value) => sum + (value ?? 0), 0);
+      if (!claim.change) return total;
+      if (!below || isUnknown(below)) continue;
+      const before = countStitches(below).stitches;
+      return claim.change === "inc" ? before + total : before - total;
+    }
+    return null;
+  }
+
+  /* --------------------------------------------------------------- helpers */
+
+  /**
+   * Works a row and holds its printed counts against it. Where the row before was printed otherwise than it was worked, and this
+   * row comes true on what was printed, that was meant.
+   */
+  private tryRow(
+    instruction: Instruction,
+    clauses: readonly Clause[],
+    claims: readonly Claim[],
+    start: RowStart,
+    round: boolean,
+  ): { readonly after: RowAfter; readonly check: readonly Trouble[] } {
+    const { state } = this;
+    const before = { edge: start.edge, chainBefore: state.chainBefore, round };
+    const after = this.workOrRecall(start.flips, before, clauses, instruction.span);
+    const check = this.compare(after, claims, start.edge);
+    const fine = after.troubles.length === 0 && check.length === 0 && after.unknown === null;
+    if (fine || !state.printed || !start.edge || start.rejoined || claims.length === 0)
+      return { after, check };
+    const printed = start.turned ? state.printed.reversed() : state.printed;
+    const second = this.workOrRecall(start.flips, { ...before, edge: printed }, clauses, instruction.span);
+    const secondCheck = this.compare(second, claims, printed);
+    const better = second.troubles.length === 0 && secondCheck.length === 0 && second.unknown === null;
+    return better ? { after: second, check: [] } : { after, check };
+  }
+
+  private compare(after: RowAfter, claims: readonly Claim[], below: Edge | null): Trouble[] {
+    if (!after.edge || isUnknown(after.edge) || (!after.made && !after.foundation)) return [];
+    return checkClaims(after.edge, claims, below, this.context.size, this.context.choices);
+  }
+
+  /** Where nothing was made but the hook moved: a foundation, a ring, a join. */
+  private moveOn(after: RowAfter, clauses: readonly Clause[]): RowDone["made"] {
+    const { state } = this;
+    if (after.foundation || after.ring) {
+      state.edge = after.ring ? after.edge : after.foundation;
+      state.ring = after.ring;
+      state.flips = 0;
+      state.turnPending = false;
+      state.fastened = after.fastened;
+      return "foundation";
+    }
+    if (clauses.some((clause) => clause.kind === "join-yarn" || clause.kind === "along")) {
+      state.begin = after.rest ?? after.edge;
+      state.beginFacing = facingOf(clauses);
+    }
+    if (clauses.some((clause) => clause.kind === "turn")) state.turnPending = !state.turnPending;
+    if (after.fastened) state.fastened = true;
+    return "nothing";
+  }
+
+  /**
+   * Works a row, or finds it worked before: a row's outcome depends on its words, the edge it starts on and this size's numbers.
+   * Rows that look beyond their edge, into earlier rows or along the side, are worked each time.
+   */
+  private workOrRecall(flips: number, before: RowBefore, clauses: readonly Clause[], span: Span): RowAfter {
+    const { state } = this;
+    const chain = before.chainBefore;
+    const chained = chain ? `${chain.chains}:${chain.parts?.join() ?? "?"}` : "";
+    const key = `${before.edge?.key ?? ""}|${before.round}|${chained}|${state.mainStitch}|${this.meanings.version}`;
+    const known = this.memo.get(clauses) ?? new Map<string, RowAfter>();
+    this.memo.set(clauses, known);
+    const found = known.get(key);
+    if (found) return found;
+    this.lookedBeyond = false;
+    const after = workRow(this.table(flips), before, clauses, span);
+    if (!this.lookedBeyond) known.set(key, after);
+    return after;
+  }
+
+  private table(flips: number): Table {
+    const { state } = this;
+    const { choices, size, specials } = this.context;
+    const beyond = <T>(look: () => T): T => {
+      this.lookedBeyond = true;
+      return look();
+    };
+    return {
+      size,
+      choices,
+      specials,
+      meanings: this.meanings,
+      manner: {
+        get chainsArePlaces() {
+          return choices.take("chains-are-places", 2, NOWHERE) === 0;
+        },
+      },
+      edgeOfRow: (number) =>
+        beyond(() => {
+          const row = state.rowNumbered(number);
+          if (!row) return null;
+          return (row.flips + flips) % 2 === 0 ? row.edge : row.edge.reversed();
+        }),
+      freeLoops: (number, loops) => beyond(() => freeLoopsOf(state, number, loops, flips)),
+      mainStitch: () => state.mainStitch,
+      rowEnds: () => beyond(() => (state.rowsWorked === null ? UNKNOWN_EDGE : rowEndsOf(state.rowsWorked))),
+      foundation: () => beyond(() => foundationFromBelow(state)),
+    };
+  }
+}
+
+const NOWHERE: Span = { from: 0, to: 0 };

@@ -1,0 +1,182 @@
+import type { Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
+import { countStitches } from "./counting.ts";
+import { rowsToMeasure } from "./lengths.ts";
+import type { PieceState, WorkedRow } from "./piece.ts";
+import type { PieceWork } from "./piece-work.ts";
+import { isUnknown } from "./targets.ts";
+import type { Trouble } from "./trouble.ts";
+
+/** How rows worked by reference came out. */
+export interface RowsDone {
+  readonly rows: number;
+  readonly unknown: string | null;
+  readonly trust: boolean;
+  /** Number of the next row; null where a measure made it unknown. */
+  readonly next: number | null;
+  readonly startFlips: number | null;
+}
+
+/** More rows than any piece has. */
+const MOST_ROWS = 5000;
+
+/**
+ * Works rows again: "rep Rows 3 and 4 6 times more", "rep last 2 rows until ...".
+ *
+ * @param first  number of the first row it makes
+ * @param count  how many rows the label asks for; null where it does not
+ */
+export function workRowsAgain(
+  work: PieceWork,
+  instruction: Instruction,
+  clause: RepeatRowsClause,
+  first: number | null,
+  count: number | null,
+  otherPiece: (name: string) => PieceState | undefined,
+  troubles: Trouble[],
+): RowsDone {
+  const { state } = work;
+  const cycle = rowsMeant(work, clause, otherPiece, troubles);
+  if (cycle === null) {
+    state.number = null;
+    return {
+      rows: 0,
+      unknown: "the rows to repeat are not known",
+      trust: false,
+      next: null,
+      startFlips: null,
+    };
+  }
+  const times = clause.times ? work.number(clause.times) : null;
+  const untilRows = clause.until?.rows ? work.number(clause.until.rows) : null;
+  const untilStitches = clause.until?.stitches ? work.number(clause.until.stitches) : null;
+  let rows = cycle.length;
+  let open = false;
+  if (count !== null) rows = count;
+  else if (times !== null) rows = times * cycle.length;
+  else if (untilRows !== null && state.number !== null) rows = Math.max(0, untilRows - state.number);
+  else if (untilStitches !== null) rows = MOST_ROWS;
+  else if (clause.until?.measure) {
+    open = true;
+    rowsToMeasure(work, clause.until, troubles);
+  }
+  let number = first ?? (state.number === null ? null : state.number + 1);
+  let unknown: string | null = null;
+  let trust = false;
+  let done = 0;
+  let startFlips: number | null = null;
+  for (; done < Math.min(rows, MOST_ROWS); done++) {
+    if (
+      untilStitches !== null &&
+      state.edge &&
+      !isUnknown(state.edge) &&
+      countStitches(state.edge).stitches === untilStitches
+    )
+      break;
+    const row = cycle[done % cycle.length] as WorkedRow;
+    const again = {
+      repeated: row.label || (row.number === null ? "the row" : `Row ${row.number}`),
+      time: Math.floor(done / cycle.length) + 1,
+    };
+    const result = work.workOneRow(
+      { ...instruction, label: labelAgain(instruction, row) },
+      row.clauses,
+      number,
+      [],
+      troubles,
+      again,
+    );
+    startFlips ??= result.startFlips;
+    unknown ??= result.unknown;
+    trust ||= result.trust;
+    if (number !== null) number++;
+    if (result.stop) {
+      done++;
+      break;
+    }
+  }
+  if (open) {
+    state.number = null;
+    state.rowsWorked = null;
+    number = null;
+  }
+  checkEnding(work, clause, done, open, troubles);
+  return { rows: done, unknown, trust, next: number, startFlips };
+}
+
+/** The rows that a reference means, in order; null, with a trouble where it can be told, where there are none. */
+function rowsMeant(
+  work: PieceWork,
+  clause: RepeatRowsClause,
+  otherPiece: (name: string) => PieceState | undefined,
+  troubles: Trouble[],
+): readonly WorkedRow[] | null {
+  const { state } = work;
+  const { rows } = clause;
+  if (rows.are === "pattern") return null;
+  if (rows.are === "last") {
+    const count = work.number(rows.count) ?? 1;
+    if (count <= state.rows.length) return state.rows.slice(-count);
+    if (state.rows.length > 0 && !state.lastUnread)
+      troubles.push({ is: "row-not-found", span: rows.span, asked: `the last ${count} rows` });
+    return null;
+  }
+  const from = rows.piece ? otherPiece(rows.piece) : state;
+  if (!from) {
+    troubles.push({ is: "piece-not-found", span: rows.span, asked: rows.piece ?? "" });
+    return null;
+  }
+  const found: WorkedRow[] = [];
+  for (const range of rows.list) {
+    const start = work.number(range.from);
+    const end = work.number(range.to);
+    if (start === null || end === null || Math.abs(end - start) > MOST_ROWS) return null;
+    const step = start <= end ? 1 : -1;
+    for (let number = start; step > 0 ? number <= end : number >= end; number += step) {
+      const row = from.rowNumbered(number);
+      if (!row) {
+        if (from.rows.length > 0)
+          troubles.push({ is: "row-not-found", span: rows.span, asked: `Row ${number}` });
+        return null;
+      }
+      found.push(row);
+    }
+  }
+  return found.length > 0 ? found : null;
+}
+
+/** "Ending with a WS row", "ending with Row 2": held against the rows that were worked, where their number is known. */
+function checkEnding(
+  work: PieceWork,
+  clause: RepeatRowsClause,
+  done: number,
+  open: boolean,
+  troubles: Trouble[],
+): void {
+  const { until } = clause;
+  if (!until || open || done === 0) return;
+  if (until.endingRow && clause.rows.are === "numbered") {
+    const asked = work.number(until.endingRow);
+    const numbers = clause.rows.list.flatMap((range) => {
+      const from = work.number(range.from) ?? 0;
+      const to = work.number(range.to) ?? 0;
+      return Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => from + at);
+    });
+    const last = numbers[(done - 1) % Math.max(1, numbers.length)];
+    if (asked !== null && last !== undefined && numbers.includes(asked) && last !== asked)
+      troubles.push({ is: "ends-on-other-side", span: until.span, asked, rows: done });
+  }
+}
+
+/** A row worked again is a round where it was one. */
+function labelAgain(instruction: Instruction, row: WorkedRow): Label | null {
+  if (!row.round) return instruction.label;
+  const { span } = instruction;
+  const label: Label = instruction.label ?? {
+    span: { from: span.from, to: span.from },
+    is: "named",
+    words: "",
+    rows: [],
+    rounds: true,
+  };
+  return { ...label, rounds: true };
+}

@@ -1,0 +1,108 @@
+import type { Clause, EvenClause, RepeatRowsClause, ScheduleClause } from "../notation/index.ts";
+
+/** A stretch of one instruction: clauses of its own row, rows repeated, rows worked even, a schedule of shaping rows. */
+export type Segment =
+  | { readonly is: "own"; readonly clauses: readonly Clause[] }
+  | { readonly is: "repeat"; readonly clause: RepeatRowsClause }
+  | { readonly is: "even"; readonly clause: EvenClause }
+  | { readonly is: "schedule"; readonly clauses: readonly ScheduleClause[] };
+
+const NOTHING_MADE: ReadonlySet<Clause["kind"]> = new Set([
+  "aside",
+  "hook",
+  "marker",
+  "colour",
+  "seam",
+  "size-end",
+  "facing",
+  "do-not-turn",
+  "do-not-join",
+  "hold",
+  "loops",
+]);
+
+const STITCHES: ReadonlySet<Clause["kind"]> = new Set([
+  "work",
+  "group",
+  "repeat",
+  "chain",
+  "understood",
+  "choice",
+  "evenly",
+  "in-pattern",
+  "skip",
+  "remark",
+]);
+
+/** Whether a clause has anything to do with rows. */
+export const makesSomething = (clause: Clause): boolean => !NOTHING_MADE.has(clause.kind);
+
+/** Whether a clause moves the hook along an edge. */
+export const makesStitches = (clause: Clause): boolean => STITCHES.has(clause.kind);
+
+/** An instruction cut into stretches, with what is said after them all. */
+export interface Cut {
+  readonly segments: readonly Segment[];
+  /** A turn or fastening off said after rows that are repeated or worked even: it belongs to the last of them. */
+  readonly turnsAfter: boolean;
+  readonly fastensAfter: boolean;
+}
+
+/** Cuts the clauses of an instruction into stretches. */
+export function cutSegments(clauses: readonly Clause[]): Cut {
+  const segments: Segment[] = [];
+  let own: Clause[] = [];
+  const flush = (): void => {
+    if (own.some(makesSomething)) segments.push({ is: "own", clauses: own });
+    own = [];
+  };
+  for (const clause of clauses) {
+    if (clause.kind === "repeat-rows") {
+      flush();
+      segments.push({ is: "repeat", clause });
+    } else if (clause.kind === "even") {
+      flush();
+      segments.push({ is: "even", clause });
+    } else if (clause.kind === "schedule") {
+      flush();
+      const last = segments[segments.length - 1];
+      if (last?.is === "schedule")
+        segments[segments.length - 1] = { is: "schedule", clauses: [...last.clauses, clause] };
+      else segments.push({ is: "schedule", clauses: [clause] });
+    } else own.push(clause);
+  }
+  if (segments.length === 0) {
+    return {
+      segments: own.length > 0 ? [{ is: "own", clauses: own }] : [],
+      turnsAfter: false,
+      fastensAfter: false,
+    };
+  }
+  if (own.some(makesStitches)) {
+    segments.push({ is: "own", clauses: own });
+    return { segments, turnsAfter: false, fastensAfter: false };
+  }
+  return {
+    segments,
+    turnsAfter: own.some((clause) => clause.kind === "turn"),
+    fastensAfter: own.some((clause) => clause.kind === "fasten-off"),
+  };
+}
+
+/** Whether the work is turned before the first stitch: "Row 4: Turn, ch 1, ...". */
+export function turnsBeforeWork(clauses: readonly Clause[]): boolean {
+  for (const clause of clauses) {
+    if (clause.kind === "turn") return true;
+    if (makesStitches(clause) && clause.kind !== "chain") return false;
+  }
+  return false;
+}
+
+/** "With RS facing". */
+export function facingOf(clauses: readonly Clause[]): "RS" | "WS" | null {
+  for (const clause of clauses) {
+    if (clause.kind === "facing") return clause.side;
+    if (clause.kind === "join-yarn" && clause.side) return clause.side;
+  }
+  return null;
+}
