@@ -129,9 +129,9 @@ function readNegative(reading: Reading): boolean {
     cursor.accept("first|1st");
     const stitch = stitchAt(cursor, reading);
     if (stitch) cursor.at += stitch.length;
-    else cursor.accept("st|sts|stitch|stitches");
-    cursor.accept("count");
-    if (counted || cursor.at > start + 1) return true;
+    const named = stitch !== null || cursor.accept("st|sts|stitch|stitches");
+    // "do not turn" and "do not join" deny something else.
+    if (cursor.accept("count") || counted || named) return true;
   }
   cursor.at = start;
   return false;

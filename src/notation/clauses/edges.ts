@@ -25,7 +25,8 @@ export function readAlong(reading: Reading): AlongClause | null {
     const preposition = cursor.accept("along|across|down|up|around|round|in|into|on|over|through|at|from all?") && true;
     if (!preposition) return null;
     cursor.accept("along|across|around|the|to|into|each|both|all|in|on|down|up");
-    cursor.accept("entire|whole|outer|the|left|right|short|long|straight|front|back|inner|inside|first|second|your");
+    cursor.accept("entire|whole|outer|the|left|right|short|long|straight|back|inner|inside|first|second|your");
+    if (cursor.fits("front neck|neckline|armhole")) cursor.at += 1;
     cursor.accept("the|entire|whole|outer|left|right|short|long|straight|slanted|shaped|inner");
     const at = cursor.at;
     const edge = edgeWord(reading);

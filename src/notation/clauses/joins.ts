@@ -36,9 +36,10 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
         } else if (kinds.length === 0) return null;
         else break;
             cursor.accept("at|the end of? each|the? rnd|round|row|rnds|rows?");
-        if (!(cursor.fits("or|and|, turn|join|or") || cursor.fits("or|and|,|nor turn|join|turning|joining"))) break;
-        cursor.at += 1;
-        cursor.accept("or|and|do not?");
+        // "do not join, turn" forbids one and asks for the other.
+        if (!cursor.fits("or|and|nor turn|join|turning|joining") && !cursor.fits(", or|and|nor turn|join|turning|joining")) break;
+        cursor.accept(",");
+        cursor.accept("or|and|nor");
       }
       cursor.accept("the? work|rnd|round|rounds");
       const span = cursor.spanFrom(start);
@@ -64,11 +65,18 @@ function slipToJoin(reading: Reading): JoinClause | null {
   const place = cursor.attempt(() => readPlace(reading));
   if (!place) return ringOf(reading, start, null);
   const ring = acceptRing(reading);
-  const said = cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") || cursor.accept(",? join") ;
+  const said = cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") || (!joinsYarn(reading) && cursor.accept(",? join"));
   if (said) cursor.accept("the? rnd|round|circle|ring|row|in-the-round");
   const closes = place.target.ref === "first" || place.target.what.is === "turning-chain" || (place.target.ref === "nth" && place.target.of !== undefined);
   if (!ring && !said && !(closes && endsHere(reading))) return null;
   return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: place.target, ring };
+}
+
+/** "sl st in next 5 sts, join A": the join is of a yarn, and another step. */
+function joinsYarn(reading: Reading): boolean {
+  const { cursor } = reading;
+  const ahead = cursor.isMark(",") ? 1 : 0;
+  return cursor.fits("join the|a|new? yarn|thread|wool|color|colour|ball", ahead) > 0 || (cursor.fits("join", ahead) > 0 && colourHere(reading, ahead + 1) > 0);
 }
 
 /** A slip stitch in the first stitch closes the round only at its end; at a row's start it moves the hook along. */

@@ -103,7 +103,7 @@ function readFirstRow(reading: Reading): { first?: Amount; run?: Amount } | null
   const { cursor } = reading;
   return cursor.attempt(() => {
     cursor.accept("of|on|in|for");
-    cursor.accept("the|every");
+    cursor.accept("the");
     if (cursor.accept("next|this|following|foll")) {
       const run = readAmount(reading);
       if (cursor.accept(`rs|ws? ${ROW}`)) return run ? { run } : { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } };

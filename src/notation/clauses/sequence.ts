@@ -50,10 +50,10 @@ const READERS: readonly ClauseReader[] = [
   readLoopState,
   readChain,
   readWork,
+  readAlong,
   readInPattern,
   readSeam,
   readFinishing,
-  readAlong,
   readRotate,
   readUntilAlone,
   readUnderstood,
@@ -181,6 +181,8 @@ class Sequence {
     const { reading } = this;
     const { cursor } = reading;
     if (reading.depth > 0 || !cursor.isNumber()) return false;
+    // Within a star repeat that is still to be called nothing is counted.
+    if (this.marks.some((open) => this.calledLater(open.mark))) return false;
     const token = cursor.token();
     const found = cursor.attempt(() => {
       const bracketed = token?.is === "number" && /^[([{<]/u.test(token.text);

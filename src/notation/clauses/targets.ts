@@ -452,10 +452,6 @@ function readBelow(reading: Reading, draft: Draft): boolean {
     return true;
   }
   cursor.at = start;
-  if (cursor.accept(`of|in|on|from|for each|every|this ${ROW_WORD}`)) return true;
-  if (cursor.accept(`of|in|on|from|into the? previous|prev|preceding|last|foregoing|first|foundation? ${ROW_WORD}`)) return true;
-  if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} below|beneath|before|above?`) && !cursor.isNumber()) return true;
-  cursor.at = start;
   if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD}`)) {
     const row = readAmount(reading);
     if (row) {
@@ -463,6 +459,10 @@ function readBelow(reading: Reading, draft: Draft): boolean {
       return true;
     }
   }
+  cursor.at = start;
+  if (cursor.accept(`of|in|on|from|for each|every|this ${ROW_WORD}`)) return true;
+  if (cursor.accept(`of|in|on|from|into the? previous|prev|preceding|last|foregoing|first|foundation? ${ROW_WORD}`)) return true;
+  if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} below|beneath|before|above?`) && !cursor.isNumber()) return true;
   cursor.at = start;
   if (cursor.accept("of|in|on|from|into the?")) {
     const row = readOrdinal(reading);
