@@ -93,7 +93,8 @@ function readPart(reading: Reading): PartFound {
     const amount = readAmount(reading);
     if (!amount) return null;
     cursor.accept("x|-");
-    cursor.accept("x|total|more|complete|full|extra|of|individual|single|new|pattern");
+    cursor.accept("x|total|more|complete|full|extra|of|individual|new|pattern");
+    cursor.accept("back|front|sleeve|body|fancy|finished|actual|base|foundation");
     // "17 tr + 3 ch": the chain that begins the row.
     if (cursor.fits("ch|chs|chain") && (cursor.isBoundary(1) || cursor.fits("sts", 1)) && reading.cursor.tokens[start - 1]?.is === "mark" && (reading.cursor.tokens[start - 1] as { text: string }).text === "+") {
       cursor.at += 1;
@@ -105,14 +106,20 @@ function readPart(reading: Reading): PartFound {
       const what = noun.what;
       const words = cursor.wordsFrom(start);
       const span = cursor.spanFrom(start);
-      // "12 dc groups", "9 shells of 5".
-      cursor.accept("of") && readAmount(reading);
+      cursor.accept("st|sts|stitch|stitches");
+      // "9 shells of 5 dc": what each is made of.
+      if (cursor.accept("of") && readAmount(reading)) readNoun(reading);
       const kind = what.is === "any" ? "any" : what.is === "stitch" ? what.code : what.is === "space" ? "ch-sp" : what.is === "chain" ? "ch" : what.is;
       const unit = what.is === "stitch" && UNIT_WORDS.has(what.code) ? "unit" : kind;
       return {
         part: made<ClaimPart>({ span, amount, kind: unit, chains: what.is === "space" ? what.chains : undefined, words }),
         noun: true,
       };
+    }
+    // "1 ch 6 [7] loop": a space whose chain differs by size.
+    if (cursor.fits("ch|chain") && cursor.isNumber(1) && cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 2)) {
+      cursor.at += 3;
+      return { part: { span: cursor.spanFrom(start), amount, kind: "ch-sp", words: cursor.wordsFrom(start) }, noun: true };
     }
     if (cursor.isWord() && UNIT_WORDS.has(cursor.key())) {
       cursor.at += 1;
@@ -179,6 +186,11 @@ function readTail(reading: Reading): Tail {
       tail.change = CHANGES[key] as "inc" | "dec";
       cursor.at += 1;
       cursor.accept("'d|d");
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("on|at|for|in the? left|right|first|second|front|back|neck|shoulder|armhole|sleeve|body|yoke|half") ) {
+      cursor.accept("front|back|neck|shoulder|armhole|sleeve|body|yoke|half|edge|side");
       tail.any = true;
       continue;
     }

@@ -8,6 +8,7 @@ import type { Answer, Claim, Clause, PatternTree } from "./tree.ts";
 export interface InstructionBody {
   readonly clauses: Clause[];
   readonly claims: Claim[];
+  /** Always empty here: the designer's answers are taken out of the text before its rows are read. */
   readonly answers: Answer[];
   /** Slips that were read all the same. */
   readonly forgiven: PatternTree["forgiven"];
@@ -20,7 +21,7 @@ export interface InstructionBody {
 export function readInstructionBody(tokens: readonly Token[], context: ReadContext): InstructionBody {
   const reading = new Reading(tokens, context, readSequence);
   const clauses = readSequence(reading);
-  return { clauses, claims: numbered(reading.claims), answers: reading.answers, forgiven: reading.forgiven };
+  return { clauses, claims: numbered(reading.claims), answers: [], forgiven: reading.forgiven };
 }
 
 /** The clauses alone, as for the definition of a special stitch. */

@@ -24,14 +24,17 @@ const LONGEST = 8;
 
 const LOOPS: Readonly<Record<string, LoopWord>> = {
   blo: "back", flo: "front", bl: "back", fl: "front", bls: "back", fls: "front", blp: "back", flp: "front",
-  tlo: "third", "3lo": "third", blonly: "back", flonly: "front", bol: "back",
+  tbl: "back", tfl: "front", tlo: "third", "3lo": "third", blonly: "back", flonly: "front", bol: "back",
 };
 
 /** Bare words of shaping and the ways they are written. They stay codes of their own: the row says which stitch is meant. */
 const SHAPERS: Readonly<Record<string, string>> = {
   inc: "inc", increase: "inc", incr: "inc", increases: "inc", incs: "inc", inces: "inc",
+  fpst: "fpdc", bpst: "bpdc", // Without a height said, a post stitch is a double crochet. Common practice, no source.
   dec: "dec", decrease: "dec", decr: "dec", decreases: "dec", decs: "dec",
 };
+
+const POSTABLE = new Set(["sc", "hdc", "dc", "tr", "dtr", "trtr"]);
 
 /** Words before a stitch that change how it begins or how tight it is, not what it is. */
 const MANNERS = new Set(["standing", "loose", "another", "more", "plain", "regular", "additional", "extra", "single-loop"]);
@@ -76,7 +79,8 @@ function specialOf(spelling: string, words: Words): string | null {
     index = new Map([...words.specials].map(([name, first]) => [squeeze(name), first]));
     specialIndexes.set(words.specials, index);
   }
-  return index.get(spelling) ?? (spelling.endsWith("s") ? (index.get(spelling.slice(0, -1)) ?? null) : null);
+  const known = index.get(spelling) ?? (spelling.endsWith("s") ? index.get(spelling.slice(0, -1)) : undefined);
+  return known ?? (spelling.endsWith("es") ? index.get(spelling.slice(0, -2)) : undefined) ?? null;
 }
 
 function squeeze(name: string): string {
@@ -90,6 +94,11 @@ function squeeze(name: string): string {
 export function stitchAt(cursor: Cursor, words: Words, ahead = 0, counted = true): StitchFound | null {
   const first = cursor.token(ahead);
   if (first?.is === "word") {
+    // A raised stitch is worked round the post, from the front unless the text says otherwise. Common practice, no source.
+    if (first.norm === "raised") {
+      const after = plainStitchAt(cursor, words, ahead + 1);
+      if (after && POSTABLE.has(after.code)) return { ...after, code: `fp${after.code}`, length: after.length + 1 };
+    }
     if (MANNERS.has(first.norm)) {
       const after = stitchAt(cursor, words, ahead + 1, false);
       return after ? { ...after, length: after.length + 1 } : null;

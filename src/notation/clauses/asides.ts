@@ -1,4 +1,6 @@
+import { stitchAt } from "../stitch-words.ts";
 import type { Clause } from "../tree.ts";
+import { PLACE_WORDS } from "./joins.ts";
 import type { Reading } from "./reading.ts";
 
 /** Whole phrases that change nothing. Each is stepped over as it stands. */
@@ -26,6 +28,8 @@ const PHRASES: readonly string[] = [
   "for this|the|each|every row|rnd|round|size|rest|hem|cuff|side",
   "beg|beginning|starting|start on|with|at the? same? next|ws|rs|row|rnd|wrong|right side|row|rnd|round?",
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
+  "make? a slip|slip-knot knot", "to measure about|approx|approximately?", "including|inclusive|incl|counting the? turning|beg|starting? ch|chain|tch", "for|to-begin the? rib|ribbing|pattern|patt part|section?",
+  "held double|doubled|together|triple", "throughout", "with two|2|one|1|three|3|double strands|strand of? yarn? held? together? throughout?", "using|with 2|two|1|one strands|strand of? yarn?",
   "all sizes|ages",
   "add number? for? base|foundation|turning? chain|ch", "and so on|forth", "etc", "etcetera", "i.e|e.g|eg|ie|nb|note|tip|hint",
   "have fun|enjoy", "yarn over|yoh",
@@ -49,11 +53,61 @@ const FILLERS = new Set([
 /** Fillers that only count as nothing beside other words; left alone at a step's end they would hide something. */
 const WEAK = new Set(["to", "with", "in", "the", "a", "at", "all", "of", "for", "as", "by", "from", "end", "ending", "row", "rnd", "round", "place", "it", "them", "first", "repeat", "finish", "pattern", "patt", "instructions", "st", "sts", "more", "so", "that", "there", "beginning", "starting"]);
 
+/** "for lower edge", "at heel", "Beginning at neck edge": only words that tell a person where, to the end of the step. */
+function readWhereabouts(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("beginning|beg|starting|start|now|work");
+    if (!cursor.accept("for|at|on|to|from|along|near|across|around|down|up|toward|towards|in|of|above|over")) return null;
+    const from = cursor.at;
+    while (cursor.isWord() && PLACE_WORDS.has(cursor.key()) && cursor.at - from < 8) cursor.at += 1;
+    if (cursor.at === from || !(cursor.isBoundary() || cursor.isOpener() || cursor.isMark("-"))) return null;
+    return { kind: "aside", span: cursor.spanFrom(start) };
+  });
+}
+
+/** How sentences begin that talk to the maker and order no stitch. */
+const TALKERS = new Set(
+  "you we i this that it these those there if when while once your my our here remember note tip hint be make don't dont try fold put use lay pin decide determine see read please now then so because after before as keep take pull wear enjoy leave set hold slide smooth place continue continuing follow check measure feel adjust simply finished finish secure insert bring count add both like since although unless until again all each tie wrap flip flatten gather thread repeat fit give let look do alternate using with only rejoice congratulations yay well done time".split(" "),
+);
+
+/** A word that orders a stitch or changes the work: a sentence that holds one is more than talk. */
+const ORDERS = new Set(
+  "ch chain chains turn join rep repeat skip sk miss sl ss slip inc dec increase decrease increasing decreasing yo turning row rows rnd rnds round rounds stitch stitches st sts sp sps loop loops every".split(" "),
+);
+
+/** Talk: a whole sentence without a figure, a stitch or an order, that begins as talk does. */
+export function readTalk(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    if (!cursor.isWord() || !TALKERS.has(cursor.key())) return null;
+    let words = 0;
+    while (!cursor.done && !cursor.fits(".|;|!|?|:") && !cursor.isOpener()) {
+      const token = cursor.token();
+      if (token?.is === "number" && !token.word) return null;
+      if (token?.is === "mark" && (token.text === "*" || token.text === "**")) return null;
+      if (token?.is === "word" && (ORDERS.has(token.norm) || stitchAt(cursor, reading, 0, false))) return null;
+      cursor.at += 1;
+      words += 1;
+    }
+    return words >= 3 ? { kind: "aside", span: cursor.spanFrom(start) } : null;
+  });
+}
+
 /** Words read and meaning nothing for the work: one phrase of the table, to the end of its step where the step has no more. */
 export function readAside(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
+    const where = readWhereabouts(reading);
+    if (where) return where;
+    // "Next row, work 70 sts": the label of a step told in a sentence.
+    if (cursor.accept("next|following|last|first|second|third|final row|rnd|round|time") && (cursor.isBoundary() || cursor.isMark("-") || cursor.fits("work|sc|dc|hdc|ch|slip|sl|*|skip"))) {
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
+    cursor.at = start;
     for (const phrase of PHRASES) {
       if (cursor.accept(phrase)) return { kind: "aside", span: cursor.spanFrom(start) };
     }

@@ -1,5 +1,5 @@
 import { readClaim } from "../claims.ts";
-import type { Answer, Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
+import type { Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import { readCountsAs } from "./chains.ts";
 import { readFacing, readSide } from "./joins.ts";
@@ -25,7 +25,6 @@ export function readBracket(reading: Reading): readonly Clause[] {
   }
   if (reading.depth >= DEEPEST) return [remarkTo(reading, open, close)];
   return (
-    readAnswer(reading, open, close) ??
     readSides(reading, open, close) ??
     readCounting(reading, open, close) ??
     readRepeatOrGroup(reading, open, close) ??
@@ -41,38 +40,6 @@ function remarkTo(reading: Reading, open: number, close: number): Clause {
   cursor.at = close + 1;
   const span = cursor.spanFrom(open);
   return { kind: "remark", span, words: reading.words(span) };
-}
-
-/** "(As meant: ... ~k7f2q)", "(Vouched, 40 sts: ... ~k7f2q)": the designer's own answer. */
-function readAnswer(reading: Reading, open: number, close: number): readonly Clause[] | null {
-  const { cursor } = reading;
-  return cursor.attempt(() => {
-    cursor.at = open + 1;
-    const meant = cursor.accept("as meant");
-    if (!meant && !cursor.accept("vouched")) return null;
-    const rest = cursor.within(close, () => {
-      cursor.accept(",");
-      const count = meant ? null : readAmount(reading);
-      cursor.accept("st|sts|stitch|stitches");
-      return count;
-    });
-    const from = cursor.tokens[cursor.at]?.span.from ?? 0;
-    const to = cursor.tokens[close]?.span.from ?? from;
-    cursor.at = close + 1;
-    const span = cursor.spanFrom(open);
-    const words = reading.context.text.slice(from, to).replace(/\s+/gu, " ").trim();
-    // The stamp stands last, after a tilde; a code of a finding may stand first, as "rows/count-differs".
-    const stamp = /~([0-9a-z]+)\s*$/iu.exec(words);
-    let reason = (stamp ? words.slice(0, stamp.index) : words).replace(/^[:,;\s]+/u, "").trim();
-    const code = /^([a-z]+\/[a-z0-9-]+)[:,\s]+/u.exec(reason);
-    if (code) reason = reason.slice(code[0].length).trim();
-    const answer: Answer = {
-      span, is: meant ? "as-meant" : "vouched", reason, stamp: stamp?.[1] ?? null,
-      ...(code?.[1] ? { code: code[1] } : {}), ...(rest ? { count: rest } : {}),
-    };
-    reading.answers.push(answer);
-    return [];
-  });
 }
 
 /** "(RS)", "(right side facing)". */
@@ -260,9 +227,19 @@ export function nameLast(reading: Reading, name: string, to: number): boolean {
   return true;
 }
 
+/** "(see notes)", "(or ch 40)", "(about 11 inches)": what begins like this orders nothing. */
+const TALK_HEADS = "see|or|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
+
 function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
   const { cursor } = reading;
   const claims = reading.claims.length;
+  cursor.at = open + 1;
+  if (cursor.fits(TALK_HEADS) && !cursor.fits("not|if|when") && !cursor.fits("count|about|i|e", 1)) {
+    cursor.at = close + 1;
+    return [{ kind: "aside", span: cursor.spanFrom(open) }];
+  }
+  const explained = readExplained(reading, open, close);
+  if (explained) return explained;
   cursor.at = open + 1;
   const body = reading.inside(close);
   cursor.at = close + 1;
@@ -282,6 +259,27 @@ function readPlain(reading: Reading, open: number, close: number): readonly Clau
     return [{ kind: "choice", span, form: "bracket-group-or-sequence", options: [body, [{ kind: "group", span, body, target: next }]] }];
   }
   return body;
+}
+
+/** "shell in next st (2 dc, ch 2, 2 dc)": the bracket says again what the named stitch is made of. */
+function readExplained(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor, out } = reading;
+  const last = out[out.length - 1];
+  const before = cursor.tokens[open - 1];
+  if (last?.kind !== "work" || last.target.ref === "here" || !before || before.span.to !== last.span.to) return null;
+  if (!/^(v-stitch|shell|fan|cluster|puff|bobble|popcorn|picot|inc|dec|y-stitch)$|-(shell|cluster|puff|bobble|popcorn|v-stitch)$/u.test(last.stitch) && !isSpecial(reading, last.stitch)) return null;
+  const claims = reading.claims.length;
+  cursor.at = open + 1;
+  const body = reading.inside(close);
+  reading.claims.length = claims;
+  cursor.at = close + 1;
+  const bare = body.length > 0 && body.every((clause) => clause.kind === "chain" || (clause.kind === "work" && (clause.target.ref === "here" || clause.target.ref === "same")));
+  return bare ? [{ kind: "aside", span: cursor.spanFrom(open) }] : null;
+}
+
+function isSpecial(reading: Reading, code: string): boolean {
+  for (const name of reading.specials.values()) if (name === code) return true;
+  return false;
 }
 
 /** No stitch is worked by these words: prose without a number. */

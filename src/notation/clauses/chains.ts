@@ -13,14 +13,18 @@ const THROUGHOUT = [
 export function readChain(reading: Reading): ChainClause | null {
   const { cursor } = reading;
   const start = cursor.at;
-  cursor.accept("work|make|do|crochet|begin|start|with|by? making|with?") && cursor.accept("with|by|a|an|the");
+  cursor.accept("and|then");
+  if (cursor.accept("work|make|do|crochet|begin|start|create|form|making|beginning|starting")) {
+    cursor.accept("with|by");
+    cursor.accept("making|chaining|crocheting|creating|a|an|the");
+  }
   cursor.accept("a|an|another|the|your|initial|foundation|starting|base|beginning");
   cursor.accept("foundation|starting|base|beginning|loose|turning|initial");
   const count = countOfChains(reading);
   if (!count) return null;
   if (isPlaceHere(reading)) return null;
   cursor.accept("st|sts|stitch|stitches");
-  cursor.accept("more|loosely|very loosely|tightly|total");
+  cursor.accept("very? loosely|tightly") || cursor.accept("more|total");
   const chain = made<ChainClause>({
     kind: "chain", span: cursor.spanFrom(start), count: count.amount, multiple: count.multiple, countsAs: undefined,
   });
@@ -35,6 +39,8 @@ interface Counted {
 function countOfChains(reading: Reading): Counted | null {
   const { cursor } = reading;
   const start = cursor.at;
+  const alone = readMultiple(reading);
+  if (alone) return { amount: { span: alone.span, values: [] }, multiple: alone };
   if (cursor.isNumber()) {
     const amount = readAmount(reading);
     cursor.accept("-");
@@ -74,7 +80,21 @@ export function readMultiple(reading: Reading): { of: number; plus: number; span
       plus = extra.values[0] ?? 0;
       cursor.accept("st|sts|stitches|ch|chs|more");
     }
-    return { of: size, plus, span: cursor.spanFrom(start) };
+    const added = cursor.attempt(() => {
+      const bracketed = cursor.isOpener();
+      const close = cursor.partner[cursor.at] ?? -1;
+      cursor.accept("(|[|,|+|;");
+      cursor.accept("and");
+      if (!cursor.accept("add|plus|+")) return null;
+      const more = readAmount(reading);
+      if (!more || !cursor.accept("for|to the? base|foundation|turning|starting|beg? ch|chain")) return null;
+      if (bracketed) {
+        if (cursor.at !== close) return null;
+        cursor.at += 1;
+      }
+      return more.values[0] ?? 0;
+    });
+    return { of: size, plus: plus + (added ?? 0), span: cursor.spanFrom(start) };
   });
 }
 

@@ -1,3 +1,4 @@
+import { stitchAt } from "../stitch-words.ts";
 import type { Clause, HookClause, MarkerClause } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import { made, type Reading } from "./reading.ts";
@@ -26,9 +27,24 @@ export function colourHere(reading: Reading, ahead = 0): number {
     const inner = NAMES.has(cursor.key(ahead + 1));
     return inner ? 2 : 0;
   }
+  // "drop Tangerine": a name that no list has, written as a name and standing where a yarn must.
+  if (ahead === 0 && isLooseName(reading)) return 1;
   // A capital letter alone names a yarn: "with A". "A" at the head of a sentence is an article, so it needs an end after it.
   if (/^\p{Lu}$/u.test(token.text) && (token.text !== "A" || cursor.isBoundary(ahead + 1) || cursor.fits("in|with|and|to|at|on|for|of", ahead + 1) > 0)) return 1;
   return 0;
+}
+
+const NAMERS = new Set(["with", "using", "drop", "cut", "attach", "join", "to", "carry", "break", "rejoin", "pick", "colour", "color", "and"]);
+
+/** A capitalised word in the middle of a sentence after "with", "drop", "attach" that is no word of the craft. */
+function isLooseName(reading: Reading): boolean {
+  const { cursor } = reading;
+  const token = cursor.token();
+  const before = cursor.tokens[cursor.at - 1];
+  if (token?.is !== "word" || before?.is !== "word" || !NAMERS.has(before.norm)) return false;
+  if (!/^\p{Lu}\p{Ll}{3,}$/u.test(token.text) || (before.norm === "and" && !/^\p{Ll}/u.test(before.text))) return false;
+  if (/^(right|wrong|yarn|color|colour|back|front|sleeve|next|first|last|round|row|magic|single|double|half|treble|slip|same|each|every|top|main|size|both|work|chain|this|that|your|join|ring|loop|marker|left|body|neck|hook|turn)/iu.test(token.text)) return false;
+  return stitchAt(cursor, reading, 0, false) === null;
 }
 
 /** A yarn's name, stepped over: "A", "MC", "yarn B", "color 2", "pale blue". */
@@ -54,14 +70,14 @@ export function readColourName(reading: Reading): string | null {
   return null;
 }
 
-const CHANGES = ["changing|change|changes|switch|switching|changed over? to|into|back?", "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?", "switching|changing|pick|picking up", "with|using|use|in", "drop|dropping", "carry|carrying"];
+const CHANGES = ["and", "cut|break", "changing|change|changes|switch|switching|changed over? to|into|back?", "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?", "switching|changing|pick|picking up", "with|using|use|in", "drop|dropping", "carry|carrying"];
 
 /** "changing to B in last sc", "change to B", "with A", "using cream". */
 export function readColour(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    const drop = cursor.fits("drop|dropping|carry|carrying") > 0;
+    const drop = cursor.fits("drop|dropping|carry|carrying|cut|break") > 0;
     if (!cursor.acceptAny(CHANGES)) return null;
     const changed = cursor.at;
     cursor.accept("to|back to?");
@@ -80,7 +96,12 @@ export function readColour(reading: Reading): Clause | null {
     cursor.accept("yarn|color|colour");
     cursor.accept("and larger|smaller hook");
     skipPlace(reading);
-    if (drop) return { kind: "aside", span: cursor.spanFrom(start) };
+    if (drop) {
+      while (cursor.accept("and|,") && readColourName(reading)) {
+        /* "cut A and B" */
+      }
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
     return { kind: "colour", span: cursor.spanFrom(start), colour };
   });
 }

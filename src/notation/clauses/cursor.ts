@@ -1,5 +1,6 @@
 import type { Span } from "../../base/index.ts";
 import type { Token } from "../token.ts";
+import { meantWord } from "./slips.ts";
 
 type Slot = { readonly words: ReadonlySet<string>; readonly optional: boolean };
 
@@ -179,9 +180,12 @@ export class Cursor {
   }
 }
 
-/** A break parts steps as a full stop does, and has no width. */
+/** A break parts steps as a full stop does, and has no width. Common slips of the pen are read as what was meant. */
 function tidy(tokens: readonly Token[]): Token[] {
-  return tokens.map((token) =>
-    token.is === "break" ? { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false } : token,
-  );
+  return tokens.map((token) => {
+    if (token.is === "break") return { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false };
+    if (token.is !== "word") return token;
+    const norm = meantWord(token.norm);
+    return norm === token.norm ? token : { ...token, norm };
+  });
 }

@@ -60,6 +60,10 @@ function slipToJoin(reading: Reading): JoinClause | null {
   readAmountOrArticle(reading);
   if (!acceptSlip(reading)) return null;
   cursor.accept("loosely");
+  if (cursor.accept("tog|together")) {
+    const ring = acceptRing(reading);
+    return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring };
+  }
   if (cursor.accept("to join|close|connect")) return finishJoin(reading, start, "sl st", true);
   cursor.accept("join|joining");
   const place = cursor.attempt(() => readPlace(reading));
@@ -69,7 +73,8 @@ function slipToJoin(reading: Reading): JoinClause | null {
   if (said) cursor.accept("the? rnd|round|circle|ring|row|in-the-round");
   const closes = place.target.ref === "first" || place.target.what.is === "turning-chain" || (place.target.ref === "nth" && place.target.of !== undefined);
   if (!ring && !said && !(closes && endsHere(reading))) return null;
-  return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: place.target, ring };
+  const target = said && !cursor.tokens.slice(start, cursor.at).some((token) => token.is === "word" && /^(sp|space|lp|loop)/u.test(token.norm)) ? asTurningChain(place.target) : place.target;
+  return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target, ring };
 }
 
 /** "sl st in next 5 sts, join A": the join is of a yarn, and another step. */
@@ -103,6 +108,7 @@ function join(reading: Reading): Clause | null {
   if (cursor.fits("yarn|new|a|in|at|on") > 0 && yarnAhead(reading)) return null;
   cursor.accept("the|each|your? rnd|round|rounds|rnds|ends|end|circle|work|row|both|ch|chain");
   if (acceptRing(reading)) return finishJoin(reading, start, "sl st", true);
+  cursor.accept("for working|work in the? rnd|round");
   cursor.accept("with|using|by|in|w|w/ a|an|1|one? loose?");
   cursor.accept("/");
   cursor.accept("working|making? a|1?");
@@ -134,7 +140,13 @@ function finishJoin(reading: Reading, start: number, stitch: string, ringBefore 
   ring = ring || acceptRing(reading);
   cursor.accept("to join") ;
   cursor.accept("to form last|final? loop|lp|sp|space|ch-sp");
-  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place?.target ?? null, ring };
+  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place ? asTurningChain(place.target) : null, ring };
+}
+
+/** "join to ch 2": without the word "space" a chain that a round is joined to is the one it began with. */
+function asTurningChain(target: Target): Target {
+  if (target.what.is !== "space" || target.what.chains === undefined || target.what.corner) return target;
+  return { ...target, ref: "any", what: { is: "turning-chain", chains: target.what.chains } };
 }
 
 function yarnAhead(reading: Reading): boolean {
@@ -216,8 +228,10 @@ function readYarn(reading: Reading): string | null {
   return null;
 }
 
-const PLACE_WORDS = new Set([
-  "underarm", "neck", "edge", "armhole", "shoulder", "bottom", "top", "lower", "upper", "side", "seam", "hem", "corner", "left", "right", "front", "back", "center", "centre", "cuff", "wrist", "sleeve", "thumb", "opening", "band", "of", "at", "in", "to", "on", "the", "any", "beg", "beginning", "end", "row", "same", "st", "first", "last", "inner", "outer", "point", "other", "opposite", "near", "from", "where", "hand", "foundation", "chain", "ch", "base",
+/** Words that tell a person where, and no hook. */
+export const PLACE_WORDS = new Set([
+  "heel", "toe", "crown", "ankle", "thumbhole", "leg", "waist", "waistband", "waistline", "hip", "brim", "strap", "pocket", "collar", "border", "rib", "ribbing", "body", "yoke", "hand", "fingers", "finger", "cup", "cups", "half", "piece", "second", "beginning", "armholes", "sleeves", "fronts", "shoulders", "hood", "tie", "belt", "button", "buttonhole", "buttonholes", "for", "and", "edging", "foot", "sole", "tip", "work", "each", "both", "head", "neckline", "this", "your", "next", "part", "long", "short", "panel",
+  "underarm", "neck", "edge", "armhole", "shoulder", "bottom", "top", "lower", "upper", "side", "seam", "hem", "corner", "left", "right", "front", "back", "center", "centre", "cuff", "wrist", "sleeve", "thumb", "opening", "band", "of", "at", "in", "to", "on", "the", "any", "beg", "beginning", "end", "row", "same", "st", "first", "last", "inner", "outer", "point", "other", "opposite", "near", "from", "where", "hand", "foundation", "base",
 ]);
 
 /** Words for a place that is none the hook knows: "at underarm", "at lower right corner". */

@@ -10,7 +10,7 @@ const OF_ROW = "of|of-the the? this|each|every? row|rows|rnd|rnds|round|rounds|c
 
 /** Words after "across" or "around" that make it a preposition: "across next 20 sts", "around post of next st". */
 const GOVERNS = new Set([
-  "next", "each", "every", "ea", "first", "last", "post", "posts", "same", "following", "foll", "rem", "remaining", "both", "of", "front", "back", "nx", "nxt", "all",
+  "next", "each", "every", "ea", "first", "1st", "last", "ch", "chain", "post", "posts", "same", "following", "foll", "rem", "remaining", "both", "of", "front", "back", "nx", "nxt", "all",
 ]);
 
 /** "across", "to end", "around to last 4 sts", "until 20 sts rem", "to marked st"; null where nothing is limited. */
@@ -31,12 +31,12 @@ function limit(reading: Reading, readPlace: PlaceReader): Limit | null {
 function wholeWord(reading: Reading): "across" | "around" | "end" | null {
   const { cursor } = reading;
   const start = cursor.at;
-  cursor.accept("all the? way?") || cursor.accept("the? whole|entire way");
+  cursor.accept("all the? way") || cursor.accept("all") || cursor.accept("the? whole|entire way");
   const word = cursor.key();
   if (word === "across" || word === "around" || word === "round" || word === "along" || word === "accross") {
     const next = cursor.key(1);
     const afterThe = next === "the" || next === "your" ? cursor.key(2) : next;
-    const row = /^(row|rnd|round|rounds|rows|chain|ch|foundation|entire|whole|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches)$/u.test(afterThe);
+    const row = /^(row|rnd|round|rounds|rows|chain|ch|foundation|entire|whole|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|slipper|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve)$/u.test(afterThe);
     const ahead = cursor.token(1);
     // A number glued or spaced after "around" counts places unless a claim or a new step begins with it.
     const counts = ahead?.is === "number" && cursor.at + 2 <= cursor.limit && !cursor.isBoundary(2) && /^(st|sts|stitches|ch|chs|mesh|sc|dc|hdc|tr)$/u.test(cursor.key(2)) && ahead.text.charAt(0) !== "(" && ahead.text.charAt(0) !== "[";
@@ -45,7 +45,12 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
       return null;
     }
     cursor.at += 1;
-    if (row) cursor.accept("the|your? entire|whole? foundation|neck? row|rnd|round|rounds|rows|chain|ch|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches");
+    if (row) {
+      cursor.accept("the|your");
+      cursor.accept("entire|whole|outside|bottom|foundation|neck|slipper|sleeve");
+      cursor.accept("row|rnd|round|rounds|rows|chain|ch|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve");
+      cursor.accept("edge|opening");
+    }
     cursor.accept("to|till|until the? end");
     cursor.accept(OF_ROW);
     return word === "around" || word === "round" ? "around" : "across";
@@ -61,7 +66,10 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
     return "end";
   }
   cursor.at = start;
-  if (cursor.accept("the? whole|entire? row|rnd|round") && cursor.at - start >= 3) return "end";
+  if (cursor.accept("the? entire|whole row|rnd|round")) return "end";
+  if (cursor.accept("for|to|in|on|the? rest|remainder of the? row|rnd|round|way")) return "end";
+  cursor.at = start;
+  if (cursor.accept("for|to|in|on the? rest|remainder of the? row|rnd|round|way")) return "end";
   cursor.at = start;
   return null;
 }
@@ -69,8 +77,14 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
 function partLimit(reading: Reading, readPlace: PlaceReader, start: number): Limit | null {
   const { cursor } = reading;
   return cursor.attempt(() => {
+    cursor.accept("in|into all") || cursor.accept("all");
+    if (cursor.accept("but the? last|final") || cursor.accept("except the? last|final")) {
+      cursor.at -= 1;
+      return lastLimit(reading, start);
+    }
     cursor.accept("up");
     if (!cursor.accept("to|until|till|before|til|reaching")) return null;
+    cursor.accept("you") && (cursor.accept("get|come to") || cursor.accept("reach"));
     return lastLimit(reading, start) ?? countLimit(reading, start) ?? withinLimit(reading, start) ?? placeLimit(reading, readPlace, start);
   });
 }
@@ -116,6 +130,13 @@ function countLimit(reading: Reading, start: number): Limit | null {
 function withinLimit(reading: Reading, start: number): Limit | null {
   const { cursor } = reading;
   return cursor.attempt(() => {
+    if (cursor.accept("within the? last")) {
+      const rest = readAmount(reading);
+      if (rest) {
+        const what = readNoun(reading);
+        return { at: "last", span: cursor.spanFrom(start), count: rest, what: what?.what ?? { is: "any" } };
+      }
+    }
     cursor.accept("within");
     const count = readAmount(reading);
     if (!count) return null;

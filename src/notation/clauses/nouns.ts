@@ -85,7 +85,6 @@ const TURNING = [
   "turning|turn|turned|t ch|chain|chs|chains|ch-3",
   "tch|tchs|turnch|tc-ch",
   "beg|beginning|starting|start|initial|begin|beginning-of-row|opening ch|chain",
-  "ch|chain at|from the? beg|beginning|start of? the? row|rnd|round?",
 ];
 const FREE_LOOPS = [
   "the? free|unused|unworked|remaining|rem|leftover|skipped|exposed front|back? loop|loops|lp|lps",
@@ -111,6 +110,13 @@ function specialPlace(reading: Reading): Noun | null {
   const start = cursor.at;
   if (cursor.acceptAny(FOUNDATION)) return plain({ is: "foundation" });
   if (cursor.acceptAny(TURNING)) return plain(made(chainsAfter(reading)));
+  const early = cursor.attempt(() => {
+    if (!cursor.accept("ch|chain")) return null;
+    const chains = readChainLength(reading);
+    return cursor.accept("at|from the? very? beg|beginning|start of? the? previous|prev|last? row|rnd|round?") ? made(chains) : null;
+  });
+  if (early) return plain(early);
+  if (cursor.accept("previous|prev|last rows|rnds|rounds|row|rnd|round ch|chain")) return plain(made(readChainLength(reading)));
   if (cursor.acceptAny(FREE_LOOPS)) return plain({ is: "free-loop" }, true);
   if (cursor.accept("end|ends|side|sides|edge|edges of the? each|every|ea?") && endOfRow(reading)) {
     return { what: { is: "row-end" }, plural: true, every: cursor.tokens.slice(start, cursor.at).some((token) => token.is === "word" && /^(each|every|ea)$/u.test(token.norm)) };
@@ -143,6 +149,19 @@ function chainsAfter(reading: Reading): number | undefined {
   const token = cursor.token();
   const glued = token?.is === "number" && (token.glued || cursor.at > start);
   if (token?.is === "number" && token.values.length === 1 && !token.ordinal && (glued || cursor.isBoundary(1))) {
+    cursor.at += 1;
+    return token.values[0] ?? undefined;
+  }
+  cursor.at = start;
+  return undefined;
+}
+
+function readChainLength(reading: Reading): number | undefined {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("-");
+  const token = cursor.token();
+  if (token?.is === "number" && token.values.length === 1 && !token.ordinal) {
     cursor.at += 1;
     return token.values[0] ?? undefined;
   }
@@ -200,7 +219,7 @@ function chainNoun(reading: Reading): Noun {
       cursor.at += 2;
       return plain({ is: "stitch", code: "picot" });
     }
-    if (hyphen || token.glued || cursor.isBoundary(1)) {
+    if (hyphen || token.glued || cursor.isBoundary(1) || cursor.isOpener(1) || cursor.fits("of|for|to|-|=|and|turn|around|across|[", 1)) {
       cursor.at += 1;
       return plain({ is: "space", chains });
     }

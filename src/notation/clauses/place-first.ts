@@ -1,6 +1,7 @@
 import type { Clause, GroupClause } from "../tree.ts";
 import { readChain } from "./chains.ts";
 import type { Reading } from "./reading.ts";
+import { readStop } from "./repeats.ts";
 import { readPlace } from "./targets.ts";
 import { readWork } from "./work.ts";
 
@@ -20,9 +21,21 @@ export function readPlaceFirst(reading: Reading): GroupClause | null {
     const close = cursor.isOpener() ? (cursor.partner[cursor.at] ?? -1) : -1;
     if (close > 0) {
       cursor.at += 1;
-      const body = reading.inside(close);
+      const inner = reading.inside(close);
+      if (inner.length === 0) return null;
       cursor.at = close + 1;
-      return body.length > 0 ? { kind: "group", span: cursor.spanFrom(start), body, target: place.target } : null;
+      const stop = readStop(reading, false, true);
+      const open = cursor.tokens[close]?.span ?? place.target.span;
+      const body: Clause[] = stop ? [{ kind: "repeat", span: { from: inner[0]?.span.from ?? open.from, to: stop.span.to }, body: inner, stop, style: "bracket" }] : [...inner];
+      // "(dc, ch 2) 3 times and dc": what goes into the same place after the repeat.
+      const last = cursor.attempt(() => {
+        cursor.accept(",|;");
+        if (!cursor.accept("and|&|+")) return null;
+        const more = readItems(reading);
+        return more.length > 0 && !cursor.fits("in|into") ? more : null;
+      });
+      if (last) body.push(...last);
+      return { kind: "group", span: cursor.spanFrom(start), body, target: place.target };
     }
     const before = cursor.tokens[verb - 1];
     const said = before?.is === "word" && /^(make|work|do|crochet|working|making|place|put)$/u.test(before.norm);

@@ -1,7 +1,7 @@
 import type { Span } from "../../base/index.ts";
 import type { ReadContext } from "../context.ts";
 import type { Token } from "../token.ts";
-import type { Answer, Claim, Clause } from "../tree.ts";
+import type { Claim, Clause } from "../tree.ts";
 import { Cursor } from "./cursor.ts";
 
 /** The same fields, each of which may be undefined; `made` leaves those out. */
@@ -34,7 +34,6 @@ export const DEEPEST = 12;
 export class Reading {
   readonly cursor: Cursor;
   readonly claims: Claim[] = [];
-  readonly answers: Answer[] = [];
   /** Slips of the text that were read all the same. */
   readonly forgiven: { readonly span: Span; readonly words: string }[] = [];
   /** The clauses of the sequence being read, so that a clause can look back. */

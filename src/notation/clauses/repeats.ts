@@ -49,6 +49,7 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
         cursor.at += 1;
         pair = true;
       }
+      cursor.accept("s");
       if (mark === "**" && /between|within|inside/iu.test(cursor.wordsFrom(start))) pair = true;
     } else {
       mark = readMark(reading);
@@ -56,9 +57,13 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
         const second = readMark(reading);
         pair = second === mark;
         if (!second) cursor.at -= 1;
+      } else if (mark && isStar(reading)) {
+        cursor.at += 1;
+        pair = true;
       }
     }
     const stop = readStop(reading, pair);
+    if (!mark) cursor.accept("the? following");
     if (!mark && !stop) return null;
     if (!mark && stop?.by === "limit" && stop.limit.at !== "end" && stop.limit.at !== "last") return null;
     const late = readEndAtInner(reading);

@@ -18,6 +18,7 @@ const AS = [
 function repeatRows(reading: Reading): RepeatRowsClause | null {
   const { cursor } = reading;
   const start = cursor.at;
+  cursor.accept("is|are") && cursor.accept("basically|worked");
   cursor.accept("then|now|continue|cont|continuing") && cursor.accept("to|and|by|in");
   const repeat = cursor.accept("rep|repeat|repeating|rpt|reps|repeats|alternate|alternating|alt|alternately");
   const as = !repeat && cursor.acceptAny(AS);
@@ -25,6 +26,7 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   if (!repeat && !as && !work) return null;
   cursor.accept("working|only|also|in|over");
   if (work) cursor.accept("rep|repeat");
+  if (repeat) cursor.accept("from");
   const rows = readRowsMeant(reading, as);
   if (!rows || (work && !worked(rows))) return null;
   let until = readUntil(reading) ?? undefined;
@@ -63,6 +65,11 @@ export function readRowsMeant(reading: Reading, bare = false): RowsMeant | null 
     }
     if (cursor.accept(`pattern|patt|pat|stitch ${ROW}`) && !cursor.isNumber()) return { are: "pattern", span: cursor.spanFrom(start) };
     if (cursor.accept("pattern|patt|pat") && (cursor.isBoundary() || cursor.fits("until|for|to"))) return { are: "pattern", span: cursor.spanFrom(start) };
+    // "rep row 3 times": the number is how often.
+    if (cursor.fits("row|rnd|round") && cursor.isNumber(1) && cursor.fits("times|time", 2) && (cursor.isBoundary(3) || cursor.fits("more", 3) > 0)) {
+      cursor.at += 1;
+      return { are: "last", span: cursor.spanFrom(start), count: { ...ONE, span: cursor.spanFrom(start) } };
+    }
     const list = cursor.accept(ROW) || cursor.accept("r") ? readRowList(reading) : readOrdinalRows(reading, bare);
     if (!list) return null;
     const piece = readOfPiece(reading);
@@ -79,6 +86,7 @@ function readOfPiece(reading: Reading): string | null {
       return "";
     }
     const from = cursor.at;
+    if (cursor.fits("a|an|total|each|every|all|both|next|another|about|approx|size|sizes|as")) return null;
     while (cursor.isWord() && !cursor.fits("until|for|to|rep|and|ending|work|but|except|over|once|then")) cursor.at += 1;
     return cursor.at > from && cursor.at - from <= 4 ? cursor.wordsFrom(from) : null;
   }) || null;
@@ -249,7 +257,7 @@ function untilWhat(reading: Reading): What | null {
     cursor.accept("more|total");
     if (cursor.accept(`${ROW}`)) {
       cursor.accept("of pattern|patt|pat") ;
-      cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") || cursor.accept("from the? beg|beginning|start") || cursor.accept("in all|total") || cursor.accept("total|altogether|done|worked");
+      cursor.accept("in all|total|length? have|are been? done|worked|completed|made|complete|finished") || cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") || cursor.accept("from the? beg|beginning|start") || cursor.accept("in all|total") || cursor.accept("total|altogether|done|worked");
       return { rows: amount };
     }
     const noun = readNoun(reading);
@@ -271,7 +279,7 @@ function untilWhat(reading: Reading): What | null {
 function forWhat(reading: Reading): What | null {
   const { cursor } = reading;
   cursor.accept("the|a|an|another|about|approximately|approx|next|all");
-  cursor.accept("total|next|additional|rem|remaining");
+  cursor.accept("total of") || cursor.accept("total|next|additional|rem|remaining");
   cursor.accept("of");
   const measure = readMeasure(reading);
   if (measure) {

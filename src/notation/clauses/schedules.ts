@@ -28,7 +28,8 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     let first: Amount | undefined;
     // The rows may be said before the edge: "dec 1 st every row at neck edge 5 times".
     const early = readBeat(reading);
-    const where = readEdgeWord(reading);
+    // "decrease 1 every 8 rows 4 times" says no edge: older patterns leave it to the piece.
+    const where = readEdgeWord(reading) ?? (early ? "one-edge" : null);
     if (!where) return null;
     cursor.accept("of|on|in|,");
     const next = readFirstRow(reading);
@@ -131,12 +132,14 @@ function readBeat(reading: Reading): Beat | null {
       step = readOrdinal(reading) ?? (cursor.isNumber() && !cursor.fits("times", 1) ? readAmount(reading) : null);
       cursor.accept("foll|following");
       cursor.accept("alt|alternate|other") && (step = { span: cursor.spanFrom(cursor.at - 1), values: [2] });
+      cursor.accept("thereafter|after");
     }
     if (!step && !every) return null;
     cursor.accept("rs|ws|right|wrong side?");
     const row = cursor.accept(ROW);
     if (!row && !step) return null;
     if (!row && !cursor.isNumber()) return null;
+    cursor.accept("thereafter");
     const times = readTimes(reading);
     return made<Beat>({ span: cursor.spanFrom(start), every: step ?? { span: cursor.spanFrom(start), values: [1] }, times: times ?? undefined });
   });
@@ -254,6 +257,18 @@ export function readEven(reading: Reading): Clause | null {
   });
 }
 
+/** "work 70 stitches": in whatever the pattern is. */
+function countedStitches(reading: Reading): Target | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const start = cursor.at;
+    cursor.accept("next|first|rem|remaining");
+    const count = readAmount(reading);
+    if (!count || !cursor.accept("st|sts|stitch|stitches") || cursor.fits("in|into|evenly|tog|together|on|along")) return null;
+    return { span: cursor.spanFrom(start), ref: "next", count, what: { is: "any" } };
+  });
+}
+
 /** "3 rows", "for 6 more rows", "another 4 rnds". */
 function readRowCount(reading: Reading): Amount | null {
   const { cursor } = reading;
@@ -277,7 +292,8 @@ export function readInPattern(reading: Reading): InPatternClause | null {
     let pattern = cursor.acceptAny(PATTERN);
     if (!verb && !pattern) return null;
     const each = readEachToLimit(reading);
-    const place: Target | null = each ?? cursor.attempt(() => readPlace(reading))?.target ?? null;
+    const counted = each || pattern ? null : countedStitches(reading);
+    const place: Target | null = each ?? counted ?? cursor.attempt(() => readPlace(reading))?.target ?? null;
     pattern = cursor.acceptAny(PATTERN) || pattern;
     if (!place) {
       if (!pattern) return null;

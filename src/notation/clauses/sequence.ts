@@ -1,7 +1,7 @@
 import type { Span } from "../../base/index.ts";
 import { readClaim } from "../claims.ts";
 import type { Clause, RepeatClause } from "../tree.ts";
-import { readAside, skipFiller } from "./asides.ts";
+import { readAside, readTalk, skipFiller } from "./asides.ts";
 import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brackets.ts";
 import { readChain, readCountsAs } from "./chains.ts";
 import { readColour, readHook, readMarker } from "./colours.ts";
@@ -16,7 +16,7 @@ import { readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
 import { settleAlone } from "./settle.ts";
 import { readSizeOnly } from "./sizes-meant.ts";
 import { readLeave, readSkip } from "./skips.ts";
-import { readSpelledOut } from "./spelled-out.ts";
+import { readSpelledOut, STARTS as MOVEMENTS } from "./spelled-out.ts";
 import { readUnderstood, readWork } from "./work.ts";
 
 const readFacingClause: ClauseReader = (reading) => {
@@ -92,6 +92,13 @@ class Sequence {
     const { cursor } = reading;
     if (isStar(reading)) return this.star();
     if (cursor.isOpener()) {
+      const start = cursor.at;
+      const movements = cursor.fits(MOVEMENTS, 1) ? readSpelledOut(reading) : null;
+      if (movements) {
+        this.push([movements as Clause]);
+        return;
+      }
+      cursor.at = start;
       this.push(readBracket(reading));
       return;
     }
@@ -114,12 +121,20 @@ class Sequence {
       }
       cursor.at = start;
     }
+    if (this.talk()) return;
     if (skipFiller(reading)) return;
     this.remark();
   }
 
   private push(clauses: readonly Clause[]): void {
     this.out.push(...clauses);
+  }
+
+  private talk(): boolean {
+    const found = readTalk(this.reading);
+    if (!found) return false;
+    this.push([found]);
+    return true;
   }
 
   /** What no reader knows, up to the next separator; an unknown stretch is one remark. */
@@ -188,7 +203,8 @@ class Sequence {
       const bracketed = token?.is === "number" && /^[([{<]/u.test(token.text);
       const before = cursor.tokens[cursor.at - 1];
       const sentence = before?.is === "mark" && ".;,:".includes(before.text);
-      if (!bracketed && !(sentence && this.covered())) return null;
+      const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
+      if (!bracketed && !((sentence || noun) && (this.covered() || (noun && this.worked())))) return null;
       if (bracketed && !this.out.some((clause) => clause.kind !== "aside")) return null;
       const claim = readClaim(reading, !bracketed);
       if (!claim || !cursor.isBoundary()) return null;
@@ -388,6 +404,12 @@ class Sequence {
   /** "rep from *" with no star, "repeat to end": the unit is what stands since the row was set up. */
   private bareRepeat(words: RepeatWords): boolean {
     const { reading, out } = this;
+    const { cursor } = reading;
+    // "Repeat all around: *ch 1, dc in next 3 sts*": the unit is still to come.
+    if (words.mark === null && (isStar(reading) || (cursor.isMark(":") && (isStar(reading, 1) || cursor.isOpener(1))))) {
+      this.push([{ kind: "aside", span: cursor.spanFrom(words.start) }]);
+      return true;
+    }
     let first = 0;
     out.forEach((clause, index) => {
       if (isSetUp(clause) && index === first) first = index + 1;

@@ -3,7 +3,7 @@ import { readAmount } from "./amounts.ts";
 import { hereTarget } from "./targets.ts";
 import type { Reading } from "./reading.ts";
 
-const STARTS = "draw|pull|pulling|drawing|yo|yoh|insert|inserting|yarn|wrap|bring";
+export const STARTS = "draw|pull|pulling|drawing|yo|yoh|insert|inserting|yarn|wrap|bring";
 
 /**
  * A stitch told by its movements, up to "through all loops": "draw up a lp in each of next 2 sts, yo and draw through all 3 lps" is a

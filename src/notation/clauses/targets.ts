@@ -81,8 +81,7 @@ function readPreposition(reading: Reading): string | null {
   }
   const key = cursor.key();
   if (!cursor.accept(PREPOSITIONS)) return null;
-  if ((key === "in" || key === "on") && cursor.accept("to|between")) return cursor.key(-1);
-  cursor.accept("between");
+  cursor.accept("in|to|into|between") || cursor.accept("around");
   if (cursor.tokens[cursor.at - 1]?.is === "word" && (cursor.tokens[cursor.at - 1] as { norm: string }).norm === "between") return "between";
   return key;
 }
@@ -334,6 +333,13 @@ function readDeterminers(reading: Reading, draft: Draft): void {
       };
       return;
     }
+    if (cursor.isNumber() && cursor.fits("to|from the? last|end", 1) && (cursor.token() as { ordinal: boolean }).ordinal) {
+      draft.nth = readOrdinal(reading) as Amount;
+      draft.ref = "nth";
+      draft.from = "end";
+      cursor.accept("to|from the? last|end");
+      continue;
+    }
     const ordinal = cursor.fits("first") || (cursor.token()?.is === "number" && (cursor.token() as { ordinal: boolean }).ordinal) ? readOrdinal(reading) : null;
     if (ordinal) {
       if (ordinal.values.length === 1 && ordinal.values[0] === 1) draft.ref = "first";
@@ -461,7 +467,7 @@ function readBelow(reading: Reading, draft: Draft): boolean {
   }
   cursor.at = start;
   if (cursor.accept(`of|in|on|from|for each|every|this ${ROW_WORD}`)) return true;
-  if (cursor.accept(`of|in|on|from|into the? previous|prev|preceding|last|foregoing|first|foundation? ${ROW_WORD}`)) return true;
+  if (cursor.accept(`of|in|on|from|into the? previous|prev|prior|preceding|last|foregoing|first|foundation? ${ROW_WORD}`)) return true;
   if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} below|beneath|before|above?`) && !cursor.isNumber()) return true;
   cursor.at = start;
   if (cursor.accept("of|in|on|from|into the?")) {

@@ -11,6 +11,7 @@ const VERBS = "work|make|do|crochet|place|put|working|making|worked";
 export function readWork(reading: Reading): Clause | readonly Clause[] | null {
   const { cursor } = reading;
   const start = cursor.at;
+  cursor.accept("continue|continuing|cont|begin|keep");
   cursor.accept(VERBS) && cursor.accept("only|another|out?");
   const item = readItem(reading, start);
   if (!item) return null;
@@ -39,7 +40,7 @@ function readItem(reading: Reading, start: number): Item | null {
     count = readAmountOrArticle(reading);
     if (count) {
       cursor.accept("-");
-      cursor.accept("x|more|single|of|regular|additional|plain|complete|full|standard|normal|separate|individual");
+      cursor.accept("x|more|of|regular|additional|complete|full|standard|normal|separate|individual");
     }
     stitch = stitchAt(cursor, reading, 0, count !== null);
     if (!stitch) {
@@ -105,7 +106,7 @@ function readCountAfter(reading: Reading): Amount | null {
     cursor.accept("-|x");
     const amount = readAmount(reading);
     if (!amount) return null;
-    if (cursor.accept("x|times|time")) return amount;
+    if (cursor.accept("x|times|time") || cursor.accept("more times|time")) return amount;
     // "hdc 3rd", "dc 2 together" and counts of another stitch are not this one's.
     if (cursor.isBoundary() || !cursor.isWord()) return amount;
     if (cursor.fits("in|into|across|around|to|and|then|turn|blo|flo|on|over|along|evenly|even|next|each|ending|rep|repeat|through|sk|skip|miss|join|work|ch|st|sts|stitches|with|at|more")) {
@@ -184,7 +185,7 @@ function finish(reading: Reading, item: Item, start: number): readonly Clause[] 
 /** "in next st", "across", "over next 2 sts", nothing. */
 export function readWhere(reading: Reading): PlaceFound | null {
   const { cursor } = reading;
-  cursor.accept("evenly|loosely|all");
+  cursor.accept("evenly|loosely");
   const each = readEachToLimit(reading);
   if (each) {
     return { target: each };
