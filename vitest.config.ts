@@ -1,6 +1,8 @@
 import { defineConfig } from "vitest/config";
+import { readFindingPages } from "./scripts/manual.mjs";
 
 export default defineConfig({
+  define: { FINDING_PAGES: JSON.stringify(readFindingPages()) },
   test: {
     include: ["src/**/*.test.{ts,tsx}", "house/**/*.test.ts"],
     environment: "node",

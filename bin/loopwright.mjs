@@ -20,15 +20,15 @@ function bundleIsBehind() {
   if (!existsSync(`${root}src/command/main.ts`)) return false;
   if (!existsSync(bundle)) return true;
   const built = statSync(bundle).mtimeMs;
-  return latestChange(`${root}src`) > built || statSync(`${root}package.json`).mtimeMs > built;
+  return (
+    ["src", "docs/findings"].some((folder) => latestChange(root + folder) > built) ||
+    statSync(`${root}package.json`).mtimeMs > built
+  );
 }
 
 if (bundleIsBehind()) {
   const { buildCommand } = await import("../scripts/build.mjs");
   await buildCommand();
 }
-const { main } = await import(new URL("../dist/loopwright.mjs", import.meta.url).href);
-process.exitCode = await main(process.argv.slice(2), {
-  out: (/** @type {string} */ text) => process.stdout.write(text),
-  err: (/** @type {string} */ text) => process.stderr.write(text),
-});
+const { main, processTerminal } = await import(new URL("../dist/loopwright.mjs", import.meta.url).href);
+process.exitCode = await main(process.argv.slice(2), processTerminal());

@@ -1,7 +1,8 @@
-// Bundles the command into dist/loopwright.mjs. Dependencies stay outside the bundle: npm installs them.
+// Bundles the command into dist/loopwright.mjs, with the pages it can show. Dependencies stay outside the bundle: npm installs them.
 import { mkdir, rename } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { readFindingPages } from "./manual.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
@@ -19,6 +20,7 @@ export async function buildCommand() {
     platform: "node",
     target: "node20",
     packages: "external",
+    define: { FINDING_PAGES: JSON.stringify(readFindingPages()) },
     logLevel: "warning",
   });
   await rename(draft, target);

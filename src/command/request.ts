@@ -1,0 +1,113 @@
+import { parseArgs } from "node:util";
+import { nearest } from "./nearest.ts";
+
+/** What one command line asks for. */
+export type Request =
+  | { readonly is: "version" }
+  | { readonly is: "help"; readonly of: "loopwright" | "check" }
+  | { readonly is: "explain"; readonly code: string }
+  | CheckRequest
+  /** It cannot be done as typed: why, in a sentence. */
+  | { readonly is: "unclear"; readonly why: string };
+
+export interface CheckRequest {
+  readonly is: "check";
+  /** Names of files; "-" is standard input. */
+  readonly files: readonly string[];
+  readonly json: boolean;
+  /** Name of the one size to show. */
+  readonly size?: string;
+  /** Terms for a text that does not say. */
+  readonly terms?: "US" | "UK";
+}
+
+const OPTIONS = {
+  json: { type: "boolean" },
+  size: { type: "string" },
+  terms: { type: "string" },
+  explain: { type: "string" },
+  help: { type: "boolean", short: "h" },
+  version: { type: "boolean", short: "v" },
+} as const;
+
+type Name = keyof typeof OPTIONS;
+
+/** What the options with a value are followed by. */
+const FOLLOWED_BY: Partial<Record<Name, string>> = {
+  size: "the name of a size, as in --size M",
+  terms: "us or uk",
+  explain: "the code of a finding, as in --explain rows/count-differs",
+};
+
+const COMMANDS = ["check"];
+
+/** Reads a command line. What is wrong with it is an answer too, so nothing is thrown. */
+export function readRequest(args: readonly string[]): Request {
+  const { tokens } = parseArgs({
+    args: [...args],
+    options: OPTIONS,
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  const words: string[] = [];
+  const given = new Map<Name, string>();
+  for (const token of tokens) {
+    if (token.kind === "positional") words.push(token.value);
+    if (token.kind !== "option") continue;
+    if (!Object.hasOwn(OPTIONS, token.name)) return unclear(noSuchOption(token.rawName));
+    const name = token.name as Name;
+    const takesValue = OPTIONS[name].type === "string";
+    if (given.has(name) && takesValue) return unclear(`--${name} can be given only once.`);
+    if (!takesValue && token.value !== undefined) return unclear(`--${name} takes no value.`);
+    if (takesValue && (!token.value || (!token.inlineValue && token.value.startsWith("-"))))
+      return unclear(`--${name} is followed by ${FOLLOWED_BY[name]}.`);
+    given.set(name, token.value ?? "");
+  }
+  return requestOf(words, given);
+}
+
+function requestOf(words: readonly string[], given: ReadonlyMap<Name, string>): Request {
+  const [command, ...files] = words;
+  if (command !== undefined && !COMMANDS.includes(command)) return unclear(noSuchCommand(command));
+  if (given.has("help")) return { is: "help", of: command === "check" ? "check" : "loopwright" };
+  if (given.has("version")) return { is: "version" };
+  if (command === undefined)
+    return unclear(given.size > 0 ? `--${[...given.keys()][0]} belongs to a command: loopwright check.` : "");
+  const code = given.get("explain");
+  if (code !== undefined) {
+    if (files.length > 0 || given.size > 1)
+      return unclear(`--explain prints a page of the manual and takes nothing but a code.`);
+    return { is: "explain", code };
+  }
+  if (files.length === 0) return unclear("Name the file to check, or - for standard input.");
+  if (files.filter((file) => file === "-").length > 1)
+    return unclear("Standard input (-) can be checked only once.");
+  const terms = given.get("terms")?.toUpperCase();
+  if (terms !== undefined && terms !== "US" && terms !== "UK")
+    return unclear(`--terms is followed by us or uk, not by ${given.get("terms")}.`);
+  const size = given.get("size");
+  return {
+    is: "check",
+    files,
+    json: given.has("json"),
+    ...(size === undefined ? {} : { size }),
+    ...(terms === undefined ? {} : { terms }),
+  };
+}
+
+const unclear = (why: string): Request => ({ is: "unclear", why });
+
+function noSuchOption(typed: string): string {
+  const meant = nearest(typed.replace(/^-+/, ""), Object.keys(OPTIONS));
+  return `There is no option ${typed}.${meant ? ` Is --${meant} meant?` : ""}`;
+}
+
+function noSuchCommand(typed: string): string {
+  const meant = nearest(typed, COMMANDS);
+  if (meant) return `There is no command ${typed}. Is ${meant} meant?`;
+  const isFile = /[./\\]/.test(typed);
+  return isFile
+    ? `To check ${typed}, say: loopwright check ${typed}`
+    : `There is no command ${typed}. There is: ${COMMANDS.join(", ")}.`;
+}
