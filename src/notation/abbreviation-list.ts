@@ -5,13 +5,13 @@ import type { AbbreviationEntry } from "./tree.ts";
  * Lists of abbreviations: "sc = single crochet; dc = double crochet", "ch - chain", "ch, chain;", "sc: single crochet".
  */
 
-const SHORT = "[\\p{L}\\d][\\p{L}\\d()/*.'-]{0,12}(?:\\s[\\p{L}\\d()]{1,8}){0,2}";
+const SHORT = "[\\p{L}\\d][\\p{L}\\d()/*.'-]{0,12}(?:\\s[\\p{L}\\d]{1,8}(?:\\((?:s|es)\\))?){0,2}";
 const SEPARATORS: readonly RegExp[] = [
   new RegExp(`^\\s*[-*•(]?\\s?(${SHORT})\\s?\\)?\\s?=\\s?(.+)$`, "u"),
   new RegExp(`^\\s*[-*•(]?\\s?(${SHORT})\\s?:\\s?(.+)$`, "u"),
   new RegExp(`^\\s*[-*•(]?\\s?(${SHORT})\\s?(?:\\s-{1,2}|-{1,2}\\s|\\.{2,}|…)\\s?(.+)$`, "u"),
-  new RegExp(`^\\s*(${SHORT})\\s?\\((.+)\\)\\s*$`, "u"),
   new RegExp(`^\\s*(${SHORT})\\s?,\\s(.+)$`, "u"),
+  new RegExp(`^\\s*(${SHORT})\\s\\((.+)\\)\\s*$`, "u"),
 ];
 const REVERSED = /^\s*([\p{L}][\p{L} -]{3,40}?)\s?(?:\(|=\s?|:\s?|\s-\s)([\p{L}\d]{1,8}(?:\s?st)?)\)?\s*$/u;
 
@@ -56,7 +56,7 @@ function entryParts(plain: string, from: number, to: number): { from: number; to
   const parts: { from: number; to: number }[] = [];
   const words = plain.slice(from, to);
   const semicolons = words.split(";").length - 1;
-  const equals = words.split(/\s?=\s?/).length - 1;
+  const equals = words.split(/\s?[=:]\s?/).length - 1;
   const stops = semicolons === 0 ? words.split(/\.\s(?=[a-z(])/i).length - 1 : 0;
   const commas = semicolons === 0 && stops < 2 && equals > 1;
   let start = from;
@@ -65,7 +65,7 @@ function entryParts(plain: string, from: number, to: number): { from: number; to
     const glyph = plain[at] as string;
     if (glyph === "(" || glyph === "[") depth++;
     if (glyph === ")" || glyph === "]") depth = Math.max(0, depth - 1);
-    const cut = glyph === "\n" || (depth === 0 && (glyph === ";" || (glyph === "." && stops >= 2 && /^\.\s+[\p{L}(]/u.test(plain.slice(at, at + 4)) && !/\bsl$/i.test(plain.slice(at - 3, at))) || (commas && glyph === "," && /^,\s?[\w() ]{1,12}\s?=/.test(plain.slice(at, at + 20)))));
+    const cut = glyph === "\n" || (depth === 0 && (glyph === ";" || (glyph === "." && stops >= 2 && /^\.\s+[\p{L}(]/u.test(plain.slice(at, at + 4)) && !/\bsl$/i.test(plain.slice(at - 3, at))) || (commas && glyph === "," && /^,\s?[\w() ]{1,12}\s?[=:]/.test(plain.slice(at, at + 20)))));
     if (!cut) continue;
     if (glyph === "\n") depth = 0;
     parts.push({ from: start, to: at });

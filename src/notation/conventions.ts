@@ -35,8 +35,8 @@ function conventionsIn(words: string, terms: "US" | "UK"): Says[] {
 }
 
 /** "3", "ch-3", "3 ch", with the chain that begins or turns a row. */
-const CHAIN_WORDS = /\b(?:(?:turning|beginning|beg|starting|initial|first)\s(?:ch(?:ain)?s?)?[\s-]{0,2}(\d)?|ch(?:ain)?s?[\s-]{0,2}(\d)|(\d)\s?ch(?:ain)?s?)(?![a-z]*\s?sp)/i;
-const COUNTS = /\b(?:(never|not|n't|doesn't|don't|won't)\s(?:be\s)?counts?(?:ed)?|(?:does not|do not|doesn't|don't|will not|won't|never|is not|are not|isn't)\s(?:get\s)?(?:count(?:s|ed)?|be counted|a (?:st|stitch)))\b|\b(?:counts?|counting|is counted|are counted|will count|acts?|stands?|used)\s(?:as|for)\s([^.;)]+)|=\s?(\d?\s?[a-z][^.;)]*)|\b(?:counts?)\b/i;
+const CHAIN_WORDS = /\b(?:(?:turning|beginning|beg|starting|initial|first)\sch(?:ain)?s?[\s-]{0,2}(\d)?|ch(?:ain)?s?[\s-]{0,2}(\d)|(\d)\s?ch(?:ain)?s?)(?![a-z]*\s?sp)/i;
+const COUNTS = /\b(?:(never|not|n't|doesn't|don't|won't)\s(?:be\s)?counts?(?:ed)?|(?:is|are)\s(?:never|not)\scounted|(?:does not|do not|doesn't|don't|will not|won't|never|is not|are not|isn't)\s(?:get\s)?(?:count(?:s|ed)?|be counted|a (?:st|stitch)))\b|\b(?:counts?|counting|is counted|are counted|will count|acts?|stands?|used)\s(?:as|for)\s([^.;)]+)|=\s?(\d?\s?[a-z][^.;)]*)|\b(?:counts?)\b/i;
 
 function turningChains(words: string, terms: "US" | "UK"): Says[] {
   if (!/\b(?:beg|beginning|start|starts|begins?|turning|turn|tch|starting|first)\b|^\W*(?:the\s)?(?:ch(?:ain)?[\s-]{0,2}\d|\d\s?ch)\b/i.test(words)) return [];

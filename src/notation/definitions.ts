@@ -17,25 +17,27 @@ export interface DefinitionFound {
 
 const NAME = /^[\s*_"'([{]{0,4}([\p{L}\d][\p{L}\d\s'/,-]{0,60}?)[*_"']{0,2}\s?(?:\(([^()]{1,40})\)|\[([^[\]]{1,40})\])?[*_"']{0,2}\s{0,2}(?:[:=]|,?-{1,2}|\.{2,}|(?<=\)\s{0,2})(?=\p{Lu}|\())\s{0,3}(?=\S)/u;
 
-/** The definition in a stretch of flat text, or null where none is. */
-export function readDefinition(flat: string, from: number, to: number): DefinitionFound | null {
+/** The definitions in a stretch of flat text: one, or several that share their words ("FPdc, BPdc: ..."); none where no name stands. */
+export function readDefinitions(flat: string, from: number, to: number): DefinitionFound[] {
   const found = NAME.exec(flat.slice(from, Math.min(to, from + 160)));
-  if (!found) return null;
+  if (!found) return [];
   const begin = from + found[0].length;
-  if (begin >= to) return null;
-  const names = namesIn(found[1] as string, found[2] ?? found[3]);
-  if (names.length === 0) return null;
+  if (begin >= to) return [];
   let end = to;
   while (end > begin && /\s/.test(flat[end - 1] as string)) end--;
   const counts = /\bcounts? as\s(?:a\s)?(\d{1,2}|one|two|three|four|five)\s(?:sts?|stitch|dc|sc|hdc)/i.exec(flat.slice(begin, end));
   const number = counts ? ({ one: 1, two: 2, three: 3, four: 4, five: 5 }[(counts[1] as string).toLowerCase()] ?? Number(counts[1])) : undefined;
-  return { span: { from, to: end }, names, words: { from: begin, to: end }, ...(number !== undefined && !Number.isNaN(number) ? { countsAs: number } : {}) };
+  return namesIn(found[1] as string, found[2] ?? found[3]).map((names) => ({ span: { from, to: end }, names, words: { from: begin, to: end }, ...(number !== undefined && !Number.isNaN(number) ? { countsAs: number } : {}) }));
 }
 
-function namesIn(name: string, bracket: string | undefined): string[] {
-  const split = name.split(/\s*(?:,|\bor\b)\s*/).filter((part) => part !== "");
-  // "FPdc, BPdc" are two stitches told in one sentence; the words cannot be either's own.
-  const all = [...split, ...(bracket ?? "").split(/\s*(?:,|\bor\b|;)\s*/)].map((part) => part.replace(/^(?:abbreviated as|abbr\.?)\s/i, "").replace(/["'*]/g, "").replace(/\s+/g, " ").trim().toLowerCase());
+/** The names of each stitch: "V-stitch (V-st)" is one with two, "FPdc, BPdc" are two stitches told in one sentence. */
+function namesIn(name: string, bracket: string | undefined): string[][] {
+  const stitches = name.split(/\s*,\s*(?:and\s)?|\s+and\s+/).filter((part) => part.trim() !== "");
+  return stitches.map((stitch) => cleanNames(stitches.length > 1 ? stitch.split(/\bor\b/) : [...stitch.split(/\bor\b/), ...(bracket ?? "").split(/\s*(?:,|\bor\b|;)\s*/)])).filter((names) => names.length > 0);
+}
+
+function cleanNames(parts: readonly string[]): string[] {
+  const all = parts.map((part) => part.replace(/^(?:abbreviated as|abbr\.?)\s/i, "").replace(/["'*]/g, "").replace(/\s+/g, " ").trim().toLowerCase());
   return [...new Set(all)].filter((part) => part !== "" && part.length <= 50 && !/^(?:note|us|uk|make \d|multiple|worked?|over|rs|ws)\b/.test(part));
 }
 

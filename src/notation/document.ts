@@ -1,6 +1,8 @@
+import type { Span } from "../base/index.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
 import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import { readDefinitions } from "./definitions.ts";
 import { type BareNumbers, type LabelAt, bareNumbers, findLabels } from "./find-labels.ts";
 import { type HeadingStyle, blockHeading, runInHeading } from "./headings.ts";
 import type { LabelPlace } from "./labels.ts";
@@ -25,6 +27,8 @@ export type Unit =
 
 export interface DocumentPlace extends LabelPlace {
   readonly sizeNames: readonly string[];
+  /** The words that set the size run, where a line does. */
+  readonly sizesSpan: Span | null;
 }
 
 export interface Cut {
@@ -48,9 +52,9 @@ const LISTS = new Set<Section>(["abbreviations", "materials", "sizes", "gauge"])
 
 /** What a piece begins with: a chain, a ring, foundation stitches. */
 const FOUNDATION =
-  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
+  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain|chained)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
+const UNRESOLVED_SIZES = /^(?:for\s)?(?:the\s)?(?:(?:sizes?\s[\w\s,/&-]{1,70}(?:\sonly)?|[\w\s,/&-]{1,50}\ssizes?\sonly|[\w,/& -]{1,40}\sonly))\s?[:.]?$/i;
 const RULE = /^[-=_*~#\s]{3,}$/;
-const DEFINITION = /^[*_"'([{]{0,2}([\p{L}\d][\p{L}\d\s'/-]{0,46}?)\s?(?:\(([^()]{1,30})\)|\[([^[\]]{1,30})\])?[*_"']{0,2}\s?(?:[:=]|,?-{1,2})\s{0,3}(?=\S)/u;
 const ENTRY = /^[\p{L}\d()/*+.' -]{1,22}\s?(?:=|:|\s-{1,2}\s|\.{3}|\t)\s{0,3}\S/u;
 
 class Cutter {
@@ -60,6 +64,8 @@ class Cutter {
   private started = false;
   private sizes: readonly number[] = [];
   private readonly sizesLast: boolean;
+  /** The number that the next row would have where rows are told by a number alone. */
+  private bareNext: number | null = null;
 
   constructor(
     private readonly text: string,
@@ -95,6 +101,8 @@ class Cutter {
     const { start, end } = block;
     const words = this.words(start, end);
     if (block.apart && !this.sizesLast) this.sizes = [];
+    const { sizesSpan } = this.place;
+    if (sizesSpan && sizesSpan.from < end && sizesSpan.to > start && !this.holdsInstruction(start, end) && end - start < 400) return this.other("sizes", start, end);
     if (RULE.test(words) && end - start < 200) return this.other("prose", start, end);
     if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.units.some((unit) => unit.kind === "row" || unit.kind === "order")) {
       this.units.push({ kind: "answer", from: start, to: end });
@@ -109,11 +117,11 @@ class Cutter {
     const found = sectionHeader(words);
     if (!found) return false;
     const { section } = found;
-    const tail = /^\s?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(words.slice(found.length)) as RegExpExecArray;
+    const tail = /^\s?(?:\([^()]{1,40}\)\s?)?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(words.slice(found.length)) as RegExpExecArray;
     const bracket = /^\s?\([^()]{1,40}\)\s?[:.]?\s*$/.exec(words.slice(found.length));
     const restFrom = bracket ? block.end : Math.min(block.end, block.start + found.length + tail[0].length);
     const rest = this.words(restFrom, block.end).trim();
-    const marked = /[:.=-]/.test(tail[0]) || block.hashes > 0 || block.bold;
+    const marked = (section === "sizes" && /^sizes?\s+[\dXSML(]/i.test(words)) || /[:.=-]/.test(tail[0]) || block.hashes > 0 || block.bold;
     if (rest !== "" && !marked) return false;
     // Among the rows, words such as "Length" or "Colour" with an instruction behind them are no headings of lists.
     if (this.started && rest !== "" && section !== "note" && section !== "gauge" && section !== "finishing" && section !== "pattern" && this.holdsInstruction(restFrom, block.end)) return false;
@@ -160,7 +168,7 @@ class Cutter {
 
   private labels(from: number, to: number): LabelAt[] {
     const bare = this.section === "note" || (this.section !== null && LISTS.has(this.section)) ? { used: false, inline: false } : this.bare;
-    const labels = findLabels(this.text, this.flat, from, to, this.place, bare);
+    const labels = findLabels(this.text, this.flat, from, to, this.place, this.bareNext === null ? bare : { ...bare, next: this.bareNext });
     // Among materials and measurements a row has stitches in it.
     return this.section !== null && LISTS.has(this.section) ? labels.filter((label) => signs(this.flat, label.to, to) > 0 && !/^[\d(½¼¾][^;]{0,40}=/.test(this.words(label.to, to))) : labels;
   }
@@ -187,6 +195,11 @@ class Cutter {
       this.sizes = kept;
       return;
     }
+    if (this.started && UNRESOLVED_SIZES.test(this.words(from, to)) && to - from < 120) {
+      // Words on sizes that name none of this run are left to the reader of clauses, which says so.
+      this.units.push({ kind: "order", from, to, sizes: this.sizes });
+      return;
+    }
     const runIn = runInHeading(this.flat, from, to, (at) => this.rowAt(at, to));
     if (runIn && !this.rowAt(from, to) && this.isPieceHeading(runIn.to, from, runIn.rest, to)) {
       this.heading(from, runIn.rest, from, runIn.to, runIn.style, false);
@@ -201,10 +214,14 @@ class Cutter {
     if (first.at > from) {
       const lead = this.trimmed(from, first.at);
       if (/^[\d.)\s*([-]*$/.test(this.words(lead.from, lead.to))) this.other("prose", lead.from, lead.to);
-      else this.unlabelled(lead.from, lead.to, { ...block, start: lead.from, end: lead.to }, index, true);
+      else this.unlabelled(lead.from, /[,]$/.test(this.words(lead.from, lead.to)) ? lead.to - 1 : lead.to, { ...block, start: lead.from, end: lead.to }, index, true);
     }
     this.started = true;
     if (this.section !== "finishing") this.section = null;
+    if (this.bare.used) {
+      const last = labels.at(-1) as LabelAt;
+      if (/^\d/.test(last.label.words)) this.bareNext = Number(last.label.rows.at(-1)?.to.values[0]) + 1;
+    }
     labels.forEach((label, i) => {
       this.row(label, labels[i + 1]?.at ?? to);
     });
@@ -214,7 +231,9 @@ class Cutter {
   private isPieceHeading(nameTo: number, from: number, rest: number, to: number): boolean {
     const name = this.words(from, nameTo);
     if (this.started && this.section !== "definitions") return true;
-    if (this.rowAt(rest, to) || FOUNDATION.test(this.words(rest, to))) return true;
+    if (this.rowAt(rest, to)) return true;
+    if (this.section === "definitions" && !namesPiece(name)) return false;
+    if (FOUNDATION.test(this.words(rest, to))) return true;
     if (this.section === "definitions" || this.section === "abbreviations" || this.section === "note") return false;
     return namesPiece(name) || namesPart(name);
   }
@@ -247,14 +266,16 @@ class Cutter {
     }
     // "Row 2:" alone on its line: what follows is the row.
     if (open?.kind === "row" && open.body >= open.to && !this.headingOf(block, index)) {
-      open.to = Math.max(open.to, rowEnd(this.flat, from, to));
-      if (open.to < to) this.sentences(open.to, to);
+      this.units[this.units.length - 1] = { ...open, body: from };
+      const grown = this.open() as Extract<Unit, { kind: "row" }>;
+      grown.to = Math.max(open.to, rowEnd(this.flat, from, to));
+      if (grown.to < to) this.sentences(grown.to, to);
       return;
     }
     const words = this.words(from, to);
     const listing = this.section !== null && LISTS.has(this.section);
     if (this.isTitle(block, index)) return this.other("title", from, to);
-    const heading = this.headingOf(block, index);
+    const heading = this.headingOf(block, index, lead);
     if (heading && !(listing && ENTRY.test(words) && !/:$/.test(words))) {
       this.heading(from, to, from, Math.min(heading.to, to), heading.style, false);
       if (this.section !== "finishing") this.section = null;
@@ -262,10 +283,11 @@ class Cutter {
       this.sizes = [];
       return;
     }
-    if (this.isDefinition(words, from, to)) return this.other("definition", from, to);
+    if (this.isDefinition(from, to)) return this.other("definition", from, to);
     const begins = FOUNDATION.test(words) && isInstruction(this.flat, from, to);
     if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
-      const leaves = begins && !(this.section === "gauge" && /=|\binch|\bcm\b|"/.test(words)) && this.section !== "note" && this.section !== "definitions" && !/\bcounts?\b/i.test(words);
+      const stranded = begins && this.section === "definitions" && /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}/i.test(words);
+      const leaves = stranded || begins && !(this.section === "gauge" && /\d\s?(?:sts?|sc|dc|hdc|tr|rows?)\s?=/.test(words)) && this.section !== "note" && this.section !== "definitions" && !/\bcounts?\b/i.test(words.slice(0, 60));
       const apartNote = begins && this.section === "note" && block.apart && !/\bcounts?\b|\bat (?:the )?(?:beg|start)/i.test(words.slice(0, 120));
       if (!leaves && !apartNote && !lead) {
         const is = this.section === "definitions" ? "definition" : this.section;
@@ -276,13 +298,13 @@ class Cutter {
     this.sentences(from, to, index);
   }
 
-  private isDefinition(words: string, from: number, to: number): boolean {
-    const found = DEFINITION.exec(words);
+  private isDefinition(from: number, to: number): boolean {
+    const found = readDefinitions(this.flat, from, to)[0];
     if (!found) return false;
     if (this.section === "definitions") return true;
     if (this.started || this.section === "materials" || this.section === "sizes" || this.section === "gauge" || this.section === "note") return false;
-    const name = (found[1] as string).trim();
-    const rest = from + found[0].length;
+    const name = found.names[0] as string;
+    const rest = found.words.from;
     if (name.split(/\s+/).length > 6 || /^\d+$/.test(name)) return false;
     // "sc = single crochet" is an abbreviation; a definition says how to work.
     const told = /\b(?:insert|yarn over|yo\b|draw|pull up|pull through|work|in (?:the )?(?:next|same|indicated|st|sp)|into)\b/i.test(this.words(rest, to)) || signs(this.flat, rest, to) >= 1;
@@ -292,7 +314,9 @@ class Cutter {
   /** The first line of a text is its title, unless it names a piece and rows follow at once. */
   private isTitle(block: Block, index: number): boolean {
     if (this.units.some((unit) => unit.kind !== "other" || unit.is === "title" || unit.is === "heading")) return false;
-    if (this.units.length > 2) return false;
+    if (this.units.length > 2 || this.section !== null || sectionHeader(this.words(block.start, block.end))) return false;
+    const { sizesSpan } = this.place;
+    if (sizesSpan && sizesSpan.from <= block.end && sizesSpan.to >= block.start) return false;
     const words = this.words(block.start, block.end);
     if (words.length > 100 || /[.:;,]$/.test(words) || signs(this.flat, block.start, block.end) > 0 || words.split(/\s+/).length > 12) return false;
     if (!/^["'(]?[\p{Lu}\d]/u.test(words)) return false;
@@ -301,8 +325,8 @@ class Cutter {
     return !(this.follows(index) && (namesPiece(words) || namesPart(words)) && words.split(/\s+/).length <= 3);
   }
 
-  private headingOf(block: Block, index: number) {
-    return blockHeading(this.flat, block, this.follows(index), this.section !== null && LISTS.has(this.section));
+  private headingOf(block: Block, index: number, lead = false) {
+    return blockHeading(this.flat, block, lead || this.follows(index), this.section !== null && LISTS.has(this.section));
   }
 
   /** Whether the next block holds a row or begins as instructions do. */
@@ -331,6 +355,11 @@ class Cutter {
       }
       if (stretch.is === "tail" && this.started && /\d/.test(this.words(stretch.from, stretch.to))) {
         // A count that stands apart from any row says how many there are now.
+        this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
+        continue;
+      }
+      if (stretch.is === "tail" && !open && FOUNDATION.test(this.words(stretch.from, stretch.to))) {
+        this.started = true;
         this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
         continue;
       }

@@ -8,15 +8,15 @@ const STITCH =
 const NUMBER = "(?:\\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten)";
 const LIST = "(?:\\s?[([{][\\d\\s,;:/.½¼¾)([\\]-]{1,60}[)\\]}])?";
 
-const CHAIN = new RegExp(`\\bch(?:ain)?s?[-.]?\\s{0,2}\\d|\\b${NUMBER}${LIST}\\s?ch(?:ain)?s?\\b|\\bchain\\s(?:of\\s)?${NUMBER}\\b|\\bch\\s[([]\\d`, "i");
+const CHAIN = new RegExp(`\\bch(?:ain)?s?[-.]?\\s{0,2}\\d|\\b${NUMBER}${LIST}\\s?ch(?:ain)?s?\\b|\\bchain\\s(?:of\\s)?${NUMBER}\\b|\\bch\\s[([]\\d|\\bchain\\s\\(ch\\)\\s?\\d`, "i");
 const COUNTED = new RegExp(`\\b${NUMBER}${LIST}\\s?${STITCH}\\b`, "i");
 const PLACED = new RegExp(`\\b${STITCH}\\s(?:in|into|across|around|round|to|each|ea|even|evenly|next|nx|nxt|blo|flo|along|over|loosely|tbl|${NUMBER})\\b`, "i");
 const SKIP = /\b(?:sk|skip|miss)\.?\s?(?:next|first|\d|the|to|st|1|ch|sc|dc|hdc|tr|all|ps|same)/i;
-const REPEAT = /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
+const REPEAT = /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|once|twice|\d{1,3}(?:st|nd|rd|th|d)\s|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
 const ENDING = /\b(?:fasten|finish|break|end|tie|cut|bind)\s(?:off|yarn|thread|the yarn)\b|\bcut (?:the )?(?:yarn|thread)\b/i;
 const JOINING = /\b(?:re-?join|join|attach|tie on)\b.{0,40}\b(?:yarn|thread|wool|with|to|in|into|colou?r|mc|cc|[A-F])\b/i;
 const TURN = /\bturn(?:ing)?\b(?! ch)/i;
-const EVEN = /\bwork(?:ing)?\s(?:even|straight|in patt|\d|across|evenly|on|to|as|one|until|same|first|remaining|rem|around|all|along)|\brows?\s(?:even|straight)\b|\beven\b.{0,20}\brows?\b|\bcont(?:inue)?\b.{0,40}\b(?:patt|pattern|even|until|working|work|rows?|rounds?|straight|in)\b/i;
+const EVEN = /\b(?:make|work)\s\d{1,3}\s(?:more\s)?rows?\b|\bend(?:ing)?\b.{0,30}\b(?:rows?|rnds?|rounds?)\b|\b(?:back|front|both)\s(?:loops?|lps?)\b|\bwork(?:ing)?\s(?:even|straight|in patt|\d|across|evenly|on|to|as|one|until|same|first|remaining|rem|around|all|along)|\brows?\s(?:even|straight)\b|\beven\b.{0,20}\brows?\b|\bcont(?:inue)?\b.{0,40}\b(?:patt|pattern|even|until|working|work|rows?|rounds?|straight|in)\b/i;
 const SEAM = /\b(?:sew|seam|whip ?stitch|mattress)\b/i;
 const SHAPE = /\b(?:inc|dec|increase|decrease|bind off)\b\.?\s?(?:\d|one|two|three|each|every|at|evenly)|\beach (?:end|side)\b.{0,30}\b(?:every|next|row)/i;
 const RING = /\b(?:magic|adjustable|slip)\s(?:ring|circle|loop)\b|\bin(?:to)?\s(?:a\s)?(?:mr|mc|ring)\b/i;
@@ -32,17 +32,17 @@ const SIGNS = [CHAIN, COUNTED, PLACED, SKIP, REPEAT, ENDING, JOINING, TURN, EVEN
 /** What a sentence of instruction begins with. */
 const STARTS = new RegExp(
   `^[\\s*#([{"-]{0,6}(?:(?:now|then|next|and|also|again|at end|thus|meanwhile|lastly|finally|first|from here|when|once)[,.]?\\s)?(?:(?:loosely|carefully)\\s)?(?:` +
-    "ch\\b|chain\\b|chains\\b|make\\b|work\\b|works?ing\\b|rep\\b|rpt\\b|repeat|join|rejoin|re-join|attach|fasten|finish off|break|cut\\b|end off|end\\b|ending|sew\\b|turn\\b|with\\b|using\\b|skip|sk\\b|miss\\b|slip|sl\\b|ss\\b|inc\\b|dec\\b|increase|decrease|cont\\b|continue|continuing|keep|keeping|change|changing|switch|place\\b|pm\\b|leave|leaving|fold\\b|weave|do not|don't|insert|begin|beginning|beg\\b|starting|start\\b|complete|crochet\\b|create|draw\\b|pull\\b|pick up|hold\\b|pin\\b|divide|bind off|tie\\b|stitch\\b|use\\b|rotate|move\\b|remove\\b|mark\\b|marking|put\\b|form\\b|yo\\b|yarn over|evenly|across|along|around|on\\b|in\\b|into\\b|to\\b|for\\b|at\\b|after\\b|drop\\b|pass\\b|from\\b|over\\b|through|try\\b|close\\b|carry|decr|incr|alternat|duplicate|graft|tack\\b|gather|lay\\b|match\\b|seam\\b|whip|overlap|f?sc\\b|f?hdc\\b|f?dc\\b|tr\\b|htr\\b|dtr\\b|fhdc\\b|blo\\b|flo\\b|bl\\b|fl\\b|single|half|double|treble|foundation|magic|patt\\b|same as|as row|as rnd|as round|as for|as \\d|same\\b|all\\b|row ends|wrong side|right side|rs\\b|ws\\b|working|shell|v-?st|2?\\w{2,4}\\dtog|[fb]p[a-z]{2,4}\\b|" +
+    "ch(?:ain(?:ed)?)?s?(?=\\b|\\d)|(?:sc|hdc|dc|tr|htr)(?=\\d)|make\\b|work\\b|works?ing\\b|rep\\b|rpt\\b|repeat|join|rejoin|re-join|attach|fasten|finish off|break|cut\\b|end off|end\\b|ending|sew\\b|turn\\b|with\\b|using\\b|skip|sk\\b|miss\\b|slip|sl\\b|ss\\b|inc\\b|dec\\b|increase|decrease|cont\\b|continue|continuing|keep|keeping|change|changing|switch|place\\b|pm\\b|leave|leaving|fold\\b|weave|do not|don't|insert|begin|beginning|beg\\b|starting|start\\b|complete|crochet\\b|create|draw\\b|pull\\b|pick up|hold\\b|pin\\b|divide|bind off|tie\\b|stitch\\b|use\\b|rotate|move\\b|remove\\b|mark\\b|marking|put\\b|form\\b|yo\\b|yarn over|evenly|across|along|around|on\\b|in\\b|into\\b|to\\b|for\\b|at\\b|after\\b|drop\\b|pass\\b|from\\b|over\\b|through|try\\b|close\\b|carry|decr|incr|alternat|duplicate|graft|tack\\b|gather|lay\\b|match\\b|seam\\b|whip|overlap|f?sc\\b|f?hdc\\b|f?dc\\b|tr\\b|htr\\b|dtr\\b|fhdc\\b|blo\\b|flo\\b|bl\\b|fl\\b|single|half|double|treble|foundation|magic|patt\\b|same as|as row|as rnd|as round|as for|as \\d|same\\b|all\\b|row ends|wrong side|right side|rs\\b|ws\\b|working|shell|v-?st|2?\\w{2,4}\\dtog|[fb]p[a-z]{2,4}\\b|" +
     `${NUMBER}${LIST}\\s?(?:more\\s)?(?:${STITCH}|ch|chs|chains?|rows?|rnds?|rounds?)\\b|[sdh]\\.? ?d?\\.? ?c\\b)`,
   "i",
 );
 
 const TALK =
-  /\b(?:you|you'll|you're|you've|your|i|i'm|i've|i'd|my|we|we'll|our|please|enjoy|love|loved|photo|photos|picture|video|tutorial|blog|copyright|website|link|click|sell|sold|thank|thanks|happy|because|maybe|perhaps|probably|recommend|optional|suggest|prefer|designed|wear|wearing|beginner|intermediate|skill|ravelry|instagram|facebook|email|inspired|cozy|perfect|gorgeous|beautiful|easy)\b/gi;
+  /(?<!\b(?:toward|towards|facing|from|to)\s)\b(?:you|you'll|you're|you've|your|i|i'm|i've|i'd|my|we|we'll|our|please|enjoy|love|loved|photo|photos|picture|video|tutorial|blog|copyright|website|link|click|sell|sold|thank|thanks|happy|because|maybe|perhaps|probably|recommend|optional|suggest|prefer|designed|wear|wearing|beginner|intermediate|skill|ravelry|instagram|facebook|email|inspired|cozy|perfect|gorgeous|beautiful|easy)\b/gi;
 const FINITE = /\b(?:is|are|was|were|will be|has been|have been|can be|should be|may be|means|makes|begins|starts|comes|consists|features|shows)\b/i;
 
 function window(plain: string, from: number, to: number, most: number): string {
-  return plain.slice(from, Math.min(to, from + most));
+  return plain.slice(from, Math.min(to, from + most)).replace(/\s{2,}/g, " ");
 }
 
 /** How many kinds of sign of instruction stand in the stretch (the first 400 characters of it). */

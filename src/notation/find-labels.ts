@@ -1,6 +1,7 @@
 import { beginsInstruction, signs } from "./evidence.ts";
 import type { Block } from "./blocks.ts";
 import { type LabelFound, type LabelPlace, readLabel } from "./labels.ts";
+import { namesPart, namesPiece } from "./section-words.ts";
 import type { Amount, Label } from "./tree.ts";
 
 /*
@@ -15,6 +16,8 @@ export interface LabelAt extends LabelFound {
 export interface BareNumbers {
   /** Rows are told by a number alone. */
   readonly used: boolean;
+  /** The number that would come next. */
+  readonly next?: number;
   /** They follow each other inside one paragraph: "... join. (44) 2: Ch 1, ...". */
   readonly inline: boolean;
 }
@@ -24,7 +27,7 @@ const CANDIDATE =
 /** Words before a number of a row that make it a reference. */
 const REFERENCE = /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
 const INLINE_BARE = /(?<=[.)\]!]\s{0,2})(\d{1,3}):\s?(?=[A-Z*([])/g;
-const BARE = /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s))-?\s{0,3}(?=\S)/i;
+const BARE = /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s)|(?<=-\s?\d{1,3})\s(?=[A-Za-z]))-?\s{0,3}(?=\S)/i;
 const LIST_NUMBER = /\d{1,2}[.)]\s{1,2}/y;
 
 /** Looks over the blocks for numbers that stand where labels stand. */
@@ -56,7 +59,7 @@ export function bareNumbers(flat: string, blocks: readonly Block[]): BareNumbers
 
 function isStitched(flat: string, from: number, to: number): boolean {
   const end = Math.min(to, from + 160);
-  return signs(flat, from, end) >= 1 && (beginsInstruction(flat, from, end) || signs(flat, from, end) >= 2) && !/^[^.;]{0,80}\b(?:counts? as|does not count|is worked|are worked|never counts?)\b/i.test(flat.slice(from, end));
+  return signs(flat, from, end) >= 1 && (beginsInstruction(flat, from, end) || signs(flat, from, end) >= 2) && !/^[^.;(]{0,80}\b(?:counts? as|does not count|is worked|are worked|never counts?)\b/i.test(flat.slice(from, end));
 }
 
 /** Every label in the block, in order. */
@@ -88,7 +91,9 @@ function firstLabel(text: string, flat: string, from: number, to: number, place:
   if (label) return { ...label, at: from };
   if (!bare.used) return null;
   const number = BARE.exec(flat.slice(from, Math.min(to, from + 40)));
-  if (!number || !isStitched(flat, from + number[0].length, to)) return null;
+  // The number that comes next needs no stitch behind it.
+  const expected = bare.next !== undefined && Number(number?.[1]) === bare.next;
+  if (!number || !(expected || isStitched(flat, from + number[0].length, to))) return null;
   return { ...bareLabel(number[1] as string, number[2], from, from + number[0].length, place), at: from };
 }
 
@@ -118,15 +123,24 @@ function isBoundary(flat: string, from: number, at: number): boolean {
   let before = at - 1;
   while (before >= from && at - before < 12 && flat[before] === " ") before--;
   if (before < from) return true;
+  if (isPartName(flat.slice(from, Math.min(before + 1, from + 60)), before + 1 - from)) return true;
   const gap = at - before - 1;
   const glyph = flat[before] as string;
   if (gap >= 3) return true;
+  // "... in last st, turn Row 5 ch 2": the turn ends the row, though no mark does.
+  if (/\bturn$/i.test(flat.slice(Math.max(from, before - 6), before + 1)) && /^(?:Row|Rnd|Round)\s?\d/.test(flat.slice(at, at + 9))) return true;
   if (!/[.!?;)\]}…>]/.test(glyph)) return false;
   return !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]";
+}
+
+/** "Shape Armholes Row 1:", "Pattern Stitch, Row 1:": the name of a part stands before the label with no mark between. */
+function isPartName(words: string, length: number): boolean {
+  return length < 48 && /^\p{Lu}/u.test(words) && words.split(/\s+/).length <= 5 && !/[.;:()*\d]/.test(words) && !/^(?:work|rep|repeat|rpt|complete|follow|make|beg|begin|cont|continue|end)\b/i.test(words) && (namesPart(words) || namesPiece(words)) && !/\b(?:rep|repeat|work|of|as|to|from|end|until|in|for)\s*$/i.test(words);
 }
 
 function isSeparated(label: LabelFound, flat: string, to: number): boolean {
   if (/[:>]/.test(label.separator)) return true;
   if (/^\.|^-|^…/.test(label.separator)) return beginsInstruction(flat, label.to, to);
-  return label.separator === "" && label.label.side !== undefined && label.label.rows.length > 0 && beginsInstruction(flat, label.to, to);
+  if (label.separator !== "" || !beginsInstruction(flat, label.to, to)) return false;
+  return label.label.side !== undefined || (label.label.rows.length > 0 && /^(?:Row|Rnd|Round|ROW|RND|ROUND)/.test(label.label.words));
 }

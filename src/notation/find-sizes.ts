@@ -117,12 +117,20 @@ interface Stated {
 
 const WORD_SIZES = /^(?:(?:finished |available |garment |pattern )?(?:sizes?|sizing)|to fit(?: (?:bust|chest|ages?|sizes?|head|waist|child sizes?))?|ages?|bust size|finished (?:bust|chest|size))(?: (?:available|included|range|guide|chart))?\b\s*[:=.-]*\s*/i;
 const RUN = new RegExp(`^\\(?${SIZE_NAME}(?:\\s?[,;:/(|[{)\\]}&-]{1,3}\\s?|\\s?\\)?,?\\s(?:and|or)\\s|\\s?[)\\]}]?\\s?[([{]\\s?|\\s{2,})(?:${SIZE_NAME})`, "i");
+const ITEM = new RegExp(`${SIZE_NAME}(?![a-z0-9])`, "iy");
+const GAP = /(?:[\s,;:|&=/()[\]{}"-]|\band\b|\bor\b){1,12}/iy;
+const ASIDE = /\s?[[(]\s?\d{1,3}(?:\s?-\s?\d{1,3})?\s?(?:cm|in|ins|inches|")?\s?[\])]/iy;
+const ONE_A_LINE = new RegExp(`^(?:size\\s)?(${SIZE_NAME}|(?<=size\\s)[A-H])\\s?(?:[:=(]|-\\s|\\s-)`, "i");
+const LETTERS_ALONE = /^(?:(?:\d?X{0,4}S|M|L|\d?X{1,5}L?|\d{1,2}XL?)(?:[\s,/|]+|$)){3,12}$/;
 const LETTER_NAME = /^(?:\d{0,2}X{0,5}[SL]|M|\dX|XX?S|X{1,4}L|(?:extra[ -]?|x-?|\dx-?)?(?:small|large)|medium|sm|md|lg|newborn|preemie|baby|toddler|child|adult|teen|women|men|ladies)$/i;
 const CHANGES = new RegExp(
   `(?:fit|fits|for|are for|is for|written for|given for|in)\\s(?:the\\s)?(?:(?:adult|child|child's|infant's|ladies|women's|men's)\\s)?(?:the\\s)?(?:smallest\\s)?(?:sizes?\\s)?(?:to fit\\s)?([^.;()]{1,40}?)[.;,)]?\\s{0,2}\\(?(?:with\\s)?(?:the\\s)?(?:changes?|others?|larger sizes?)\\s(?:are\\s)?(?:for|are)?\\s?(?:the\\s)?(?:[a-z']{3,8}(?:'s)?\\s)?(?:sizes?\\s)?([^.()]{1,160}?)\\s(?:are\\s|is\\s|will be\\s)?(?:given\\s|shown\\s|written\\s|indicated\\s)?(?:in|within|with)\\s\\(?(?:parenthes[ei]s|parentheses|brackets|the brackets|\\()`,
   "i",
 );
 const WITH = new RegExp(`(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\s(?:with|and)\\s(?:sizes?\\s)?((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s(?:sizes?\\s)?(?:are\\s|is\\s)?(?:given\\s|indicated\\s|shown\\s)?in\\s?(?:with\\s)?(?:parenthes|brackets|\\(|\\{)|(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\swith\\s((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s?(?:indicated|shown|given)?\\s?(?:with|in)\\s?[({[]`, "i");
+
+/** "Directions are given for size 10. Sizes 12, 14 and 16 are given in parentheses." */
+const SIZES_BEHIND = new RegExp(`\\bsize\\s(${SIZE_NAME})\\b[^()]{0,60}[.;]\\s{0,2}sizes?\\s([^.()]{1,120}?)\\s(?:are|is|follow|given|shown|in)\\b[^.]{0,40}(?:parenthes|bracket)`, "i");
 
 function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
   const runs: Stated[] = [];
@@ -134,18 +142,23 @@ function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
     const words = plain.slice(line.start, end);
     const head = WORD_SIZES.exec(words);
     if (head) {
-      const rest = words.slice(head[0].length);
-      const named = runOf(rest, line.start + head[0].length) ?? namedFreely(rest, line.start + head[0].length);
+      // "Size: Bust size = 32 (36, 40)": one heading behind the other.
+      const begin = head[0].length + (WORD_SIZES.exec(words.slice(head[0].length))?.[0].length ?? 0);
+      const rest = words.slice(begin);
+      const named = runOf(rest, line.start + begin) ?? namedFreely(rest, line.start + begin);
       if (named) runs.push({ ...named, sure: /^(?:sizes?|sizing|available|garment|pattern)/i.test(head[0]) ? 3 : 2 });
       else if (words.length === head[0].length) {
         const below = listBelow(plain, lines, i + 1);
         if (below) runs.push(below);
       }
+    } else if (LETTERS_ALONE.test(words)) {
+      const names = words.trim().split(/[\s,/|]+/);
+      if (new Set(names).size === names.length) runs.push({ names, span: { from: line.start, to: line.end }, sure: 3 });
     } else if (/^[(]?\s?(?:\d{0,2}X{0,5}[SML]|extra|small|newborn|preemie|x-?small)\b/i.test(words) && words.length < 120 && signs(plain, line.start, end) === 0) {
       const named = runOf(words, line.start);
       if (named && named.names.every((name) => LETTER_NAME.test(name.split(/[/&]|\s\(/)[0]?.trim() ?? ""))) runs.push({ ...named, sure: 3 });
     }
-    if (/chang|with/i.test(words)) {
+    if (/\bchang|\bwith\b/i.test(words) && /\bsizes?\b|parenthes|bracket|\bwritten\b|\bfits?\b|\(\s?\)|\{\s?\}/i.test(plain.slice(line.start, line.end + 160))) {
       const sentence = sentenceRun(plain, line, lines[i + 1], lines[i + 2]);
       if (sentence) runs.push(sentence);
     }
@@ -159,8 +172,6 @@ function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {
   // A full stop ends the run unless it stands in a number.
   const stretch = words.split(/(?<!\d)\.(?:\s|$)|\.\s(?=[A-Z])|\bto fit\b|\bwith\b|\bshown\b/i)[0] as string;
   if (!RUN.test(stretch)) return null;
-  const item = new RegExp(`${SIZE_NAME}(?![a-z0-9])`, "iy");
-  const gap = /\s?(?:[,;:|&=]|\/|-|\band\b|\bor\b|[([{)\]}"]|\s)+\s?/iy;
   const names: string[] = [];
   let at = 0;
   let until = 0;
@@ -168,19 +179,18 @@ function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {
   if (lead) at = lead[0].length;
   const start = at;
   while (at < stretch.length && names.length < 30) {
-    item.lastIndex = at;
-    const found = item.exec(stretch);
+    ITEM.lastIndex = at;
+    const found = ITEM.exec(stretch);
     if (!found) break;
     names.push(found[0].trim());
     at += found[0].length;
     until = at;
     // "S [32-34]": a measurement in brackets behind a letter name belongs to it.
-    const aside = /\s?[[(]\s?\d{1,3}(?:\s?-\s?\d{1,3})?\s?(?:cm|in|ins|inches|")?\s?[\])]/iy;
-    aside.lastIndex = at;
-    const measure = /^[a-z]/i.test(found[0]) ? aside.exec(stretch) : null;
+    ASIDE.lastIndex = at;
+    const measure = /^[a-z]/i.test(found[0]) ? ASIDE.exec(stretch) : null;
     if (measure) at += measure[0].length;
-    gap.lastIndex = at;
-    const between = gap.exec(stretch);
+    GAP.lastIndex = at;
+    const between = GAP.exec(stretch);
     if (!between) break;
     at += between[0].length;
   }
@@ -250,7 +260,7 @@ function listBelow(plain: string, lines: readonly Line[], from: number): Stated 
       const named = runOf(words, line.start) ?? namedFreely(words, line.start);
       if (named) return { ...named, sure: 3 };
     }
-    const one = new RegExp(`^(?:size\\s)?(${SIZE_NAME}|(?<=size\\s)[A-H])\\s?(?:[:=(]|-\\s|\\s-)`, "i").exec(words);
+    const one = ONE_A_LINE.exec(words);
     if (!one) {
       if (names.length > 0) break;
       return null;
@@ -275,6 +285,11 @@ function sentenceRun(plain: string, line: Line, second: Line | undefined, third:
     const real = names.every((name) => new RegExp(`^(?:${SIZE_NAME}|[a-z]+'?s?)(?:\\sto\\s.{1,14})?$`, "i").test(name) && name.length < 28);
     const known = names.some((name) => new RegExp(`^${SIZE_NAME}`, "i").test(name));
     if (real && known && names.length > 1) return { names, span, sure: 2 };
+  }
+  const behind = SIZES_BEHIND.exec(words);
+  if (behind) {
+    const names = [behind[1] as string, ...(behind[2] as string).split(/\s*(?:,\s*(?:and\s)?|\band\b|&)\s*/)].map((name) => name.trim()).filter((name) => name !== "");
+    if (names.length > 1 && names.every((name) => name.length < 20)) return { names, span: { from: line.start + behind.index, to: line.start + behind.index + behind[0].length }, sure: 2 };
   }
   const pair = WITH.exec(words);
   if (pair) {

@@ -1,3 +1,4 @@
+import type { Span } from "../base/index.ts";
 import { LONGEST_SIGN, termSign } from "../stitches/index.ts";
 
 /*
@@ -40,6 +41,20 @@ function statedTerms(text: string): "US" | "UK" | null {
     }
   }
   return best?.terms ?? null;
+}
+
+/** The words that say whose terms they are, wherever the text says so: "US" in "US terms". In order. */
+export function statedWords(plain: string): Span[] {
+  const text = plain.slice(0, ENOUGH);
+  return STATED.flatMap((pattern) =>
+    [...text.matchAll(pattern)].map((found) => {
+      const word = found[1] as string;
+      const from = found.index + found[0].toLowerCase().lastIndexOf(word.toLowerCase(), found[0].toLowerCase().startsWith(word.toLowerCase()) ? 0 : undefined);
+      return { from, to: from + word.length };
+    }),
+  )
+    .sort((a, b) => a.from - b.from)
+    .filter((span, at, all) => at === 0 || span.from !== (all[at - 1] as Span).from);
 }
 
 function toldTerms(text: string): "US" | "UK" | null {

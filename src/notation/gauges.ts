@@ -10,7 +10,7 @@ import type { Amount, GaugeStatement } from "./tree.ts";
 
 const INCH = 2.54;
 const STITCH_WORD = /\s?(?:(sts?|stitches|pattern repeats?|repeats?|shells?|mesh(?:es)?|blocks?|clusters?|v-?sts?|[a-z]{2,5}(?:\d?tog)?|(?:half |single |double |treble )?(?:double |treble )?crochets?)\b)/iy;
-const ROW_WORD = /\s?(rows?|rnds?|rounds?|ridges?)\b/iy;
+const ROW_WORD = /\s?(?:(?!and|sts?\b|x\b|by\b|to\b)[a-z]{2,8}\s)?(rows?|rnds?|rounds?|ridges?)\b/iy;
 const NUMBER = /(?<![\d.,/])(?:\d{1,3}(?:[.,]\d{1,2})?(?:[½¼¾]|\s\d\/\d)?|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?=\s))/giy;
 
 interface Piece {
@@ -37,7 +37,7 @@ function parts(plain: string, from: number, to: number): Span[] {
   let start = from;
   for (let at = from; at < to; at++) {
     const glyph = plain[at] as string;
-    const ends = glyph === "\n" || glyph === ";" || (glyph === "." && /^\s+[A-Z\d]/.test(plain.slice(at + 1, at + 4)) && !/\b(?:in|ins|sts?)$/i.test(plain.slice(Math.max(from, at - 4), at)));
+    const ends = glyph === "\n" || glyph === ";" || (glyph === "," && /^,\sso\b/.test(plain.slice(at, at + 5))) || (glyph === "." && /^\s+[A-Z\d]/.test(plain.slice(at + 1, at + 4)) && !/\b(?:in|ins|sts?)$/i.test(plain.slice(Math.max(from, at - 4), at)));
     if (!ends) continue;
     spans.push({ from: start, to: at });
     start = at + 1;
@@ -57,7 +57,8 @@ function parts(plain: string, from: number, to: number): Span[] {
 
 function readOne(text: string, plain: string, from: number, to: number, terms: "US" | "UK"): GaugeStatement | null {
   const pieces = piecesIn(plain, from, Math.min(to, from + 400));
-  const stitch = pieces.find((piece) => piece.unit === "st");
+  // "4 pattern repeats (24 sts)": the stitches are what can be counted.
+  const stitch = pieces.find((piece) => piece.unit === "st" && /^(?:sts?|stitch)/.test(piece.word)) ?? pieces.find((piece) => piece.unit === "st");
   const row = pieces.find((piece) => piece.unit === "row");
   const lengths = pieces.filter((piece) => piece.unit === "cm");
   if ((!stitch && !row) || lengths.length === 0) return null;
@@ -93,10 +94,10 @@ function unitAt(plain: string, behind: number, value: number, at: number): Piece
   ROW_WORD.lastIndex = behind;
   const row = ROW_WORD.exec(plain);
   if (row) return { at, to: behind + row[0].length, value, unit: "row", word: row[1] as string };
-  const length = /^\s?-?(cm|mm|"|''|in\b\.?|ins\b\.?|inch(?:es)?\b)/i.exec(plain.slice(behind, behind + 8));
+  const length = /^\s?-?(cm|"|''|in\b\.?|ins\b\.?|inch(?:es)?\b)/i.exec(plain.slice(behind, behind + 8));
   if (length) {
     const unit = (length[1] as string).toLowerCase();
-    const cm = unit === "cm" ? value : unit === "mm" ? value / 10 : value * INCH;
+    const cm = unit === "cm" ? value : value * INCH;
     return { at, to: behind + length[0].length, value: cm, unit: "cm", word: unit };
   }
   // "30.0 x 32.4 cm": the unit stands with the second number.
@@ -122,7 +123,7 @@ function widthAndHeight(plain: string, pieces: readonly Piece[], lengths: readon
 
 /** The stitch it was measured over: named instead of "sts", or behind "in", "over", "of". */
 function over(text: string, plain: string, from: number, to: number, stitch: Piece | undefined, terms: "US" | "UK"): string | null {
-  const named = /\b(?:in|over|of)\s(?!total|\d|diameter|height|width|length|the\s(?:round|first))((?:the\s)?(?:pattern of\s)?[a-z][a-z0-9 '-]{1,40}?)(?=\s(?:with|on|using|worked|after|before|of|measures?|makes?|equals?)\b|[,;.()[=~]|\s-|$)/i.exec(plain.slice(from, to));
+  const named = /\b(?:in|over|of)\s(?!total|\d|diameter|height|width|length|the\s(?:round|first))((?:the\s)?(?:pattern of\s)?[a-z][a-z0-9 '-]{1,40}?)(?=\s(?:with|on|using|worked|after|before|of|measures?|makes?|equals?|is|are|the|laid|has|have|take|at|\d[\w.]*)\b|[,;.()[=~]|\s-|$)/i.exec(plain.slice(from, to));
   if (named) {
     const at = from + named.index + named[0].indexOf(named[1] as string);
     const words = text.slice(at, at + (named[1] as string).length).replace(/^the\s/i, "").trim();

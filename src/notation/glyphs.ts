@@ -31,6 +31,11 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
 const CHANGED = new RegExp(`[${Object.keys(PLAIN).map((c) => `\\u{${c.charCodeAt(0).toString(16)}}`).join("")}\uff10-\uff19\uff21-\uff3a\uff41-\uff5a]`, "gu");
 const LOOKS_LATIN = new RegExp(`[${Object.keys(LOOK_ALIKES).join("")}]`, "gu");
 
+const FOREIGN = /[\p{Script=Cyrillic}\p{Script=Greek}]/u;
+const FOREIGN_WORD = /[A-Za-z\p{Script=Cyrillic}\p{Script=Greek}]{1,40}/gu;
+/** A Cyrillic letter that scanners read for a 3. */
+const LONE_ZE = /(?<![\p{L}\d])З(?!\p{L})/gu;
+
 function plainOf(glyph: string): string {
   const known = PLAIN[glyph];
   if (known !== undefined) return known;
@@ -40,7 +45,8 @@ function plainOf(glyph: string): string {
 
 /** The same text with plain glyphs; as long as the original, so that every offset holds. */
 export function plainText(text: string): string {
-  return text.replace(CHANGED, plainOf);
+  const plain = text.replace(CHANGED, plainOf);
+  return FOREIGN.test(plain) ? plain.replace(FOREIGN_WORD, latinWord).replace(LONE_ZE, "3") : plain;
 }
 
 /** A word with Cyrillic and Greek look-alikes made Latin, if that makes all of it Latin; else the word unchanged. */

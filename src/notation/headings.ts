@@ -41,13 +41,15 @@ export function blockHeading(flat: string, block: Block, follows: boolean, listi
   const count = words.replace(/\([^()]*\)/g, "").trim().split(/\s+/).length;
   if (block.hashes > 0) return { style: { hashes: block.hashes }, to };
   if (count > 9) return null;
+  if (/\b(?:YOUR|YOU)\b|^(?:FOR )?(?:ALL )?SIZES?\b/i.test(words)) return null;
   if (capitals && signs(flat, block.start, block.end) === 0 && /\p{L}{3}/u.test(words) && !/^[\d\s]*(?:sc|dc|hdc|tr|ch)\b/i.test(words)) {
     return /^(?:FASTEN|FINISH OFF|END|TURN|REPEAT|REP)\b/.test(words) ? null : { style: "capitals", to: dashed && !colon ? block.start + words.length - dashed[0].length : to };
   }
   if (NOT_HEADING.test(words) || /[,;]$/.test(words)) return null;
   const make = /\bmake\s(?:\d|one|two|three|four)/i.test(words);
-  const signed = signs(flat, block.start, block.end) > 0 && !make;
-  if (signed || (isInstruction(flat, block.start, block.end) && !make)) return null;
+  // A remark in brackets does not make an instruction of a heading.
+  const bare = words.replace(/\s?\([^()]*\)/g, "");
+  if (!make && (signs(bare, 0, bare.length) > 0 || isInstruction(bare, 0, bare.length))) return null;
   if (block.bold) return { style: "bold", to };
   const known = namesPiece(words) || namesPart(words);
   const capital = /^["'(]?\p{Lu}/u.test(words);
@@ -73,7 +75,7 @@ export interface RunInFound extends HeadingFound {
  *
  * @param rowAt  whether a row's label begins at the offset
  */
-export function runInHeading(flat: string, from: number, to: number, rowAt: (at: number) => boolean): RunInFound | null {
+export function runInHeading(flat: string, from: number, to: number, rowAt: (at: number) => boolean, depth = 0): RunInFound | null {
   RUN_IN.lastIndex = from;
   const found = RUN_IN.exec(flat);
   if (!found || from + found[0].length >= to) return null;
@@ -87,7 +89,11 @@ export function runInHeading(flat: string, from: number, to: number, rowAt: (at:
   if (!/^\p{Lu}/u.test(name) && !known) return null;
   if (signs(name, 0, name.length) > 0 || /^(?:note|tip|hint|colou?r|col|hook|yarn|size|row|rnd|round|rows|rounds|rep|repeat|ch|chain|sc|dc|hdc|tr|sl st|sk|skip|turn|join|fasten|with|using|n\.?b)\b/i.test(name)) return null;
   const row = rowAt(rest);
-  const instruction = row || isInstruction(flat, rest, Math.min(to, firstStop(flat, rest, to)));
+  const instruction =
+    row ||
+    isInstruction(flat, rest, Math.min(to, firstStop(flat, rest, to))) ||
+    (known && separator.startsWith(":") && beginsInstruction(flat, rest, to)) ||
+    (capitals && depth === 0 && runInHeading(flat, rest, to, rowAt, 1) !== null);
   if (!instruction) return null;
   const verb = beginsInstruction(flat, from, from + name.length + 1) && !namesPart(name) && !namesPiece(name);
   if (verb && !capitals) return null;

@@ -40,7 +40,7 @@ const ORDINAL = /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|
 const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
 const NEXT = new RegExp(`(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`, "iy");
 const NAMED = new RegExp(
-  `((?:[A-Za-z][A-Za-z'/-]*\\.?[ ]){1,3}?)(${ROWS})\\b(?:\\.?\\s?(\\d{1,3})(?:\\s?-\\s?(\\d{1,3}))?(?!\\s?(?:rows|times|sts?\\b|[a-z]))\\b)?`,
+  `((?:[A-Za-z][A-Za-z'/-]*\\.?[ ]){1,3}?)(${ROWS})(?=\\b|\\d)(?:\\.?\\s?(\\d{1,3})(?:\\s?-\\s?(\\d{1,3}))?(?!\\s?(?:rows|times|sts?\\b|[a-z]))\\b)?`,
   "iy",
 );
 const FOUNDATION = /(?:foundation|base|beginning|beg|starting|initial|set-?up|cast[ -]on)(?:\s(?:chain|ch))?\b(?=\s{0,3}(?:[:.,=(]|-))|chain(?=\s{0,2}:)/iy;
@@ -48,7 +48,7 @@ const EVERY = new RegExp(`(?:(?:for\\s)?(?:all|every|each|the)\\s)?((?:other|eve
 const SEPARATOR = /\s{0,4}(?:\.\s?-{1,2}|:\s?-{1,2}|-{1,2}:?|\.{2,}|[:;.,=>]|\)(?=\s)|…)\s*/y;
 /** Behind a label without a separator: "are the same as", "same as", "with 6 chains". */
 const SAME = /\s{0,3}(?:(?:is|are)\s(?:basically\s)?(?:the\s)?same|same\b|as\b|repeat|rep\b|rpt\b|with\s\d|(?:until|through)\b)/iy;
-const STATEMENT = /\s{0,3}(?:is|are|was|were|will|should|has|have|can|may|of|from|in|on|to|you|for|below|above|before|and|or|only|again|once|counts?|times?|total|long|high|more|end|ends|(?:begins?|starts?)\swith\b)\b/iy;
+const STATEMENT = /\s{0,3}(?:is|are|was|were|will|should|has|have|can|may|of|from|in(?! (?:back|front|both|each|every|next|the back|the front|bl|fl))|on|to|you|for|below|above|before|and|or|only|again|once|counts?|times?|total|long|high|more|end|ends|(?:begins?|starts?)\swith\b)\b/iy;
 const OPEN_END = /\s{0,2}(?:-\s?\?|-\s?(?:last|end)(?:\srow)?\b|\+(?=\s?[:.])|(?:and\s)?(?:onwards?|up)\b|until\s(?:the\s)?[a-z ]{0,30}(?:length|long|end|size)[a-z ]{0,12}|(?:and|&)\s(?:all|every)\s(?:the\s)?(?:following|foll|subsequent|remaining|other)?\s?(?:rows?|rnds?|rounds?)\b)/iy;
 const OPEN_ALT = /\s{0,2}(?:and|&)\s(?:then\s)?(?:all|every|each|on)\s?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
 const INCLUSIVE = /\s{0,2}(?:incl(?:usive)?|only)\b\.?/iy;
@@ -78,6 +78,8 @@ interface Parts {
   rounds: boolean;
   next?: Amount;
   open?: NonNullable<Label["open"]>;
+  /** Beginning of the words that name the row, where a side tag stands before them. */
+  wordsFrom?: number;
   /** End of the words that name the row. */
   wordsTo: number;
   to: number;
@@ -132,7 +134,7 @@ class LabelReader {
       wordsTo: found.to,
       to: found.to,
       needsSeparator: false,
-      ...(before ? { side: before.side } : {}),
+      ...(before ? { side: before.side, wordsFrom: this.from + head[0].toLowerCase().lastIndexOf(word.toLowerCase()) } : {}),
       ...(asideSide ? { side: asideSide.side } : {}),
     });
   }
@@ -254,7 +256,8 @@ class LabelReader {
   /** Tags and separator behind the words, and whether all this is a label at all. */
   private finish(parts: Parts): LabelFound | null {
     let { to, side, colour } = parts;
-    let tagsTo = parts.wordsTo;
+    let { wordsTo } = parts;
+    let tagsTo = wordsTo;
     const sided = (found: SideFound) => {
       side = found.side;
       to = found.to;
@@ -282,7 +285,13 @@ class LabelReader {
         continue;
       }
       const aside = at(ASIDE, this.plain, to);
-      if (aside && this.isAsideInLabel(aside[2] as string, to + aside[0].length)) {
+      if (aside && /^\s*\d.*\bfor\b/i.test(aside[2] as string) && this.plain.startsWith(":", to + aside[0].length)) {
+        // "Rows 4-13 (4-16 for Medium):" keeps its words, which say more than the numbers read.
+        to += aside[0].length;
+        wordsTo = to;
+        tagsTo = to;
+        more = true;
+      } else if (aside && this.isAsideInLabel(aside[2] as string, to + aside[0].length)) {
         to += aside[0].length;
         tagsTo = to;
         more = true;
@@ -308,7 +317,7 @@ class LabelReader {
     const label: Label = {
       span: { from: this.from, to: tagsTo },
       is: parts.is,
-      words: this.text.slice(this.from, parts.wordsTo).replace(/\s+/g, " ").trim(),
+      words: this.text.slice(parts.wordsFrom ?? this.from, wordsTo).replace(/\s+/g, " ").trim(),
       rows: parts.rows,
       rounds: parts.rounds,
       ...(parts.next ? { next: parts.next } : {}),
@@ -343,7 +352,7 @@ class LabelReader {
 
 /** Words that stand before "row" without naming one. */
 const NOT_NAMES =
-  /^(?:rep|repeat|rpt|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first$|a|an|next$|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
+  /^(?:rep|repeat|rpt|follow|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first$|a|an|next$|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
 
 function range(from: number, first: string, last: string | undefined): Label["rows"][number] {
   const start: Amount = { span: { from, to: from + first.length }, values: [Number(first)] };

@@ -28,7 +28,9 @@ const BETWEEN_ROWS = new Set(["and", "to", "thru", "through", "or", "until"]);
 const TOG = /-?\d{1,2}-?(?:tog|tg|together)(?![a-z])/iy;
 /** A word that begins with a figure: "2tog", "2dctog", "3sctog". */
 const FIGURE_TOG = /\d{1,2}-?(?:[fb]p)?(?:sc|hdc|dc|tr|dtr|htr|st|sts)?-?(?:tog|tg|together)(?![a-z])/iy;
-const RANGE_AHEAD = /(\d{1,4})\s?-\s?(\d{1,4})\s{0,3}[([]\s*(?=\d{1,4}\s?-\s?\d)/y;
+/** What number words begin with. */
+const NUMBER_LETTERS = new Set("zotfsentwhZOTFSENTWH");
+const RANGE_AHEAD = /(\d{1,4}(?:\.\d)?)\s?-\s?(\d{1,4}(?:\.\d)?)\s{0,3}[([]\s*(?=\d{1,4}(?:\.\d)?\s?-\s?\d)/y;
 
 class Lexer {
   private readonly plain: string;
@@ -52,9 +54,15 @@ class Lexer {
         this.at++;
         this.glued = false;
       } else if (glyph === "\n") this.lineBreak();
-      else if (!(this.count(glyph) || this.range() || this.togWord() || this.number(glyph) || this.word())) this.mark(glyph);
+      else if (!this.token(glyph)) this.mark(glyph);
     }
     return this.tokens;
+  }
+
+  private token(glyph: string): boolean {
+    if (glyph >= "0" && glyph <= "9") return this.sizeName() || this.range() || this.togWord() || this.number();
+    if ("([{-½¼¾⅓⅔⅛⅜⅝⅞⅕⅙".includes(glyph)) return this.count(glyph) || this.number();
+    return NUMBER_LETTERS.has(glyph) ? this.number() || this.word() : this.word();
   }
 
   private span(from: number, to: number): { from: number; to: number } {
@@ -115,7 +123,7 @@ class Lexer {
     const starts = [Number(found[1])];
     const ends = [Number(found[2])];
     let to = RANGE_AHEAD.lastIndex;
-    const item = /(\d{1,4})\s?-\s?(\d{1,4})\s*([,;:]\s*|[)\]}])/y;
+    const item = /(\d{1,4}(?:\.\d)?)\s?-\s?(\d{1,4}(?:\.\d)?)\s*([,;:]\s*|[)\]}](?:\s{0,2}[([{]\s?(?=\d{1,4}(?:\.\d)?\s?-\s?\d))?)/y;
     for (let closed = false; !closed; ) {
       item.lastIndex = to;
       const next = item.exec(this.plain);
@@ -123,7 +131,8 @@ class Lexer {
       starts.push(Number(next[1]));
       ends.push(Number(next[2]));
       to = item.lastIndex;
-      closed = /[)\]}]/.test(next[3] as string);
+      // A second bracket of ranges goes on with the list.
+      closed = /[)\]}]/.test(next[3] as string) && !/[([{]/.test(next[3] as string);
     }
     const hyphen = this.plain.indexOf("-", this.at);
     const firstEnd = this.at + (found[1] as string).length;
@@ -146,9 +155,7 @@ class Lexer {
     return found !== null && this.pushWord(this.at + found[0].length);
   }
 
-  private number(glyph: string): boolean {
-    if (!/[\d([{½¼¾⅓⅔⅛⅜⅝⅞⅕⅙a-zA-Z-]/.test(glyph)) return false;
-    if (this.sizeName()) return true;
+  private number(): boolean {
     const found = readSizeList(this.plain, this.at, { sizes: this.context.sizes, afterRows: this.afterRows() });
     if (!found) return false;
     const { to, values, ordinal, word, bracketed, unit, mend } = found;

@@ -45,7 +45,7 @@ function readLine(plain: string, from: number, to: number): Line {
     while (end > start && plain[end - 1] === " ") end--;
   }
   // A star is a bullet only with a space and no other star in the line: "* skip 1 st; rep from *" is a repeat.
-  const mark = /^(?:[-+>•o](?= )|•|\*(?= ))\s*/.exec(head);
+  const mark = /^(?:[-+>•o](?= )|•|_{2,8}|<(?= )|\*(?= ))\s*/.exec(head);
   let bullet = false;
   if (mark && !(mark[0].startsWith("*") && plain.indexOf("*", start + 1) !== -1 && plain.indexOf("*", start + 1) < end) && start + mark[0].length < end) {
     bullet = true;

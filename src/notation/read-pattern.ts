@@ -4,7 +4,7 @@ import { findAnswers } from "./answers.ts";
 import { findColours } from "./colours.ts";
 import type { ReadContext } from "./context.ts";
 import { readConventions } from "./conventions.ts";
-import { type DefinitionFound, readDefinition, specialSpellings } from "./definitions.ts";
+import { type DefinitionFound, readDefinitions, specialSpellings } from "./definitions.ts";
 import { type Unit, cutDocument } from "./document.ts";
 import { findSizes } from "./find-sizes.ts";
 import { findTerms } from "./find-terms.ts";
@@ -35,7 +35,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
   const terms = findTerms(body, front.terms ?? options.terms);
   const colours = findColours(text, plain, front.to, Math.min(plain.length, front.to + 100_000)).map((colour) => colour.name);
   const counts = options.counts ? { counts: options.counts } : {};
-  const place = { sizes: sizes.length, sizeNames: sizes, colours, rounds: saysRounds(plain), ...counts };
+  const place = { sizes: sizes.length, sizeNames: sizes, sizesSpan, colours, rounds: saysRounds(plain), ...counts };
   const { units, flat } = cutDocument(text, plain, lines, place);
   const said = front.terms ? { terms: front.terms, from: "stated" as const } : terms;
 
@@ -54,7 +54,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
   const { pieces, made } = buildPieces(text, plain, units, (unit, answers) => reader.instruction(unit, answers));
   const others = otherLines(units, made, front.to, plain);
   const materials = spansOf(units, "materials");
-  const notes = [...spansOf(units, "note"), ...spansOf(units, "prose"), ...spansOf(units, "sizes")]
+  const notes = [...spansOf(units, "note"), ...spansOf(units, "definition"), ...spansOf(units, "prose"), ...spansOf(units, "sizes"), ...spansOf(units, "gauge")]
     .sort((a, b) => a.from - b.from)
     .flatMap(({ from, to }) => readConventions(flat, from, to, said.terms));
 
@@ -105,9 +105,9 @@ function findDefinitions(units: readonly Unit[], flat: string): DefinitionFound[
   let previous: Unit | null = null;
   for (const unit of units) {
     if (unit.kind === "other" && unit.is === "definition") {
-      const definition = readDefinition(flat, unit.from, unit.to);
+      const definitions = readDefinitions(flat, unit.from, unit.to);
       const last = found.at(-1);
-      if (definition) found.push(definition);
+      if (definitions.length > 0) found.push(...definitions);
       else if (last && previous?.kind === "other" && previous.is === "definition") {
         found[found.length - 1] = { ...last, span: { from: last.span.from, to: unit.to }, words: { from: last.words.from, to: unit.to } };
       }
@@ -174,14 +174,19 @@ class BodyReader {
     return readInstructionBody(this.tokens(from, to, []), this.context).clauses;
   }
 
+  /** Where a row is for some sizes only, its lists may have a value for each of these alone. */
+  private few: readonly number[] = [];
+
   instruction(unit: Extract<Unit, { kind: "row" | "order" }>, following: readonly Span[]): Instruction {
     const label = unit.kind === "row" ? unit.label : null;
+    this.few = unit.sizes;
     const begin = unit.kind === "row" ? unit.body : unit.from;
     const answers: Answer[] = findAnswers(this.text, this.plain, begin, unit.to, this.context);
     const inside = answers.map((answer) => answer.span);
     for (const { from, to } of following) answers.push(...findAnswers(this.text, this.plain, from, to, this.context));
     if (label) this.listsOf(lex(this.text, label.span.from, label.span.to, this.context));
     const read = readInstructionBody(this.tokens(begin, unit.to, inside), this.context);
+    this.few = [];
     this.forgiven.push(...read.forgiven);
     const last = answers.at(-1);
     return {
@@ -199,11 +204,21 @@ class BodyReader {
     const tokens: Token[] = [];
     let at = from;
     for (const span of [...without, { from: to, to }]) {
-      if (span.from > at) tokens.push(...lex(this.text, at, span.from, this.context));
+      if (span.from > at) for (const token of lex(this.text, at, span.from, this.few.length > 0 ? { ...this.context, sizes: this.few.length } : this.context)) tokens.push(this.spread(token));
       at = Math.max(at, span.to);
     }
     this.listsOf(tokens);
     return tokens;
+  }
+
+  /** A list with one value for each of the few sizes that work the row, set out over the whole run: the others do none. */
+  private spread(token: Token): Token {
+    if (token.is !== "number" || this.few.length === 0 || token.values.length !== this.few.length || token.values.length < 2) return token;
+    const values: (number | null)[] = Array.from({ length: this.context.sizes }, () => null);
+    this.few.forEach((size, i) => {
+      values[size] = token.values[i] ?? null;
+    });
+    return { ...token, values };
   }
 
   private listsOf(tokens: readonly Token[]): void {

@@ -140,12 +140,17 @@ function readBracket(text: string, at: number, most: number): Bracket | null {
     if (items.length > MOST) return null;
     const unclosed = { items, separators, closed: false, mend: { from: to, to, text: CLOSERS[open[1] as string] as string } };
     const separator = match(SEPARATOR, text, to);
-    if (!separator) return items.length === most ? { to, ...unclosed } : null;
+    if (!separator) return items.length === most && neverCloses(text, to, separators) ? { to, ...unclosed } : null;
     const next = to + separator[0].length;
-    if (items.length === most && !readItem(text, next, true)) return { to, ...unclosed };
+    if (items.length === most && !readItem(text, next, true)) return neverCloses(text, to, separators) ? { to, ...unclosed } : null;
     separators.push(separator[1] ?? " ");
     to = next;
   }
+}
+
+/** A bracket left open: its values are parted as sizes are, and no closing bracket stands a few words on. */
+function neverCloses(text: string, to: number, separators: readonly string[]): boolean {
+  return !separators.includes("-") && !/^[^()[\]{}\n]{0,40}[)\]}]/.test(text.slice(to, to + 42));
 }
 
 function sameUnits(first: Item, items: readonly Item[]): boolean {
@@ -159,7 +164,8 @@ function bracketAfter(text: string, first: Item, sizes: number): ListFound | nul
   const bracket = readBracket(text, first.to, Math.max(1, sizes - 1));
   if (!bracket || !sameUnits(first, bracket.items)) return null;
   const count = bracket.items.length + 1;
-  if (!bracket.closed && count !== sizes) return null;
+  // In two sizes "ch 3, (2 dc" would be a list that lost its end.
+  if (!bracket.closed && (count !== sizes || sizes === 2)) return null;
   if (!separatorsAgree(bracket.separators) && count !== sizes) return null;
   if (count === 2) {
     if (sizes === 2) return isCountNotSize(text, first, bracket) ? null : listOf(bracket.to, [first, ...bracket.items], false, bracket.mend);
@@ -240,8 +246,9 @@ function noneFirst(text: string, at: number, sizes: number): ListFound | null {
   const bracket = readBracket(text, first.to, sizes - 1);
   if (!bracket) return null;
   // A dash and a bracket with one value less than there are sizes; two sizes need a space, "- (24)" being a count.
-  if (bracket.items.length + 1 === sizes && sizes > 2) return listOf(bracket.to, [first, ...bracket.items]);
-  return null;
+  if (sizes === 2) return null;
+  const list = grouped(text, [first, ...bracket.items], bracket.to, sizes, bracket.mend);
+  return list.values.length === sizes ? list : null;
 }
 
 const BARE_SEPARATORS: readonly { readonly pattern: RegExp; readonly joins: "hyphen" | "comma" | "other" }[] = [

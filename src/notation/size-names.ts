@@ -77,6 +77,9 @@ function indexOf(name: string, keys: readonly string[]): number {
   const key = sizeKey(name);
   const exact = keys.indexOf(key);
   if (exact !== -1) return exact;
+  // "12-24 months" of a run whose names leave the unit out.
+  const unitless = keys.indexOf(key.replace(/\s(?:mo|yr)$/, ""));
+  if (unitless !== -1) return unitless;
   // "size 4" of a run named "4 years", "S" of "S (32-34)".
   const near = keys.flatMap((other, i) => (other.startsWith(`${key} `) || other.startsWith(`${key}/`) || other.endsWith(`/${key}`) ? [i] : []));
   if (near.length === 1) return near[0] as number;

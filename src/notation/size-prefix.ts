@@ -12,9 +12,9 @@ export interface SizePrefixFound {
 }
 
 const FORMS: readonly RegExp[] = [
-  /(?:for\s|in\s)?(?:the\s)?all\s(?:other\s)?sizes(?:\s(?:again|together|now))?(?=\s?[:.,(-]|\s*$)/iy,
+  /(?:for\s|in\s)?(?:the\s)?all\s(?:other\s)?sizes(?:\s(?:again|together|now))?(?=\s?[:.,(-]|\s{0,9}(?:\n|$))/iy,
   /(?:for\s|in\s)?(?:the\s)?(?:sizes?\s)?([\p{L}\d(][^.:;*]{0,70}?)\s?(?:sizes?\s)?only\b/iuy,
-  /(?:for\s|in\s)?(?:the\s)?sizes?\s([\p{L}\d(][^.:;*]{0,60}?)(?=\s?(?::|\.\s|-\s|\s-|$))/iuy,
+  /(?:for\s|in\s)?(?:the\s)?sizes?\s([\p{L}\d(][^.:;*]{0,60}?)(?=\s?(?::|\.\s|-\s|\s-|\n|$))/iuy,
   /for\s(?:the\s)?([\p{L}\d(][^.:;*]{0,50}?)(?:\ssizes?)?(?=\s?(?::|,\s|-\s|\s-))/iuy,
   /([\p{L}\d][^.:;*,]{0,24}?)(?:\ssizes?)?(?=\s?:)/iuy,
 ];
