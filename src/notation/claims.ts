@@ -46,7 +46,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
   let ofRow: Amount | undefined;
   let nouns = 0;
   for (let guard = 0; guard < 12; guard += 1) {
-    const part = readPart(reading);
+    const part = readPart(reading, !strict);
     if (part === "chain-included") includesChain = true;
     else if (part) {
       parts.push(part.part);
@@ -67,7 +67,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
     }
     // "24 sts, 2 sc in next": the next number belongs to another step.
     const next = cursor.at;
-    const more = readPart(reading);
+    const more = readPart(reading, !strict);
     const closes = more !== null && (cursor.isBoundary() || cursor.fits("and|&|+|-|–|turn|join|made|inc|incl|total|plus|each|on|at|in|for|rem|with|/") > 0);
     cursor.at = next;
     if (!closes && !tailAhead(reading)) {
@@ -84,7 +84,12 @@ function claim(reading: Reading, strict: boolean): Claim | null {
 
 type PartFound = { readonly part: ClaimPart; readonly noun: boolean } | "chain-included" | null;
 
-function readPart(reading: Reading): PartFound {
+/** Words that cannot be what a pattern counts by. */
+const NO_UNIT = new Set(
+  "and in into times time more turn join ch chain rep repeat from for to at on each every inc dec increased decreased made total incl including not rem remain remaining left x of with or inches inch cm mm yo skip sk all around across this that the you will so far now plus ins".split(" "),
+);
+
+function readPart(reading: Reading, loose: boolean): PartFound {
   const { cursor } = reading;
   return cursor.attempt<Exclude<PartFound, null>>(() => {
     const start = cursor.at;
@@ -99,6 +104,13 @@ function readPart(reading: Reading): PartFound {
     if (cursor.fits("ch|chs|chain") && (cursor.isBoundary(1) || cursor.fits("sts", 1)) && reading.cursor.tokens[start - 1]?.is === "mark" && (reading.cursor.tokens[start - 1] as { text: string }).text === "+") {
       cursor.at += 1;
       return "chain-included";
+    }
+    // "1 ch 6 [7] loop": a space whose chain differs by size.
+    if (cursor.fits("ch|chain") && cursor.isNumber(1) && cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 2)) {
+      const length = cursor.token(1);
+      cursor.at += 3;
+      const one = length?.is === "number" && length.values.length === 1 ? (length.values[0] ?? undefined) : undefined;
+      return { part: made<ClaimPart>({ span: cursor.spanFrom(start), amount, kind: "ch-sp", chains: one, words: cursor.wordsFrom(start) }), noun: true };
     }
     const chains = spaceAfterNumber(reading);
     const noun = chains ?? readNoun(reading);
@@ -116,14 +128,18 @@ function readPart(reading: Reading): PartFound {
         noun: true,
       };
     }
-    // "1 ch 6 [7] loop": a space whose chain differs by size.
-    if (cursor.fits("ch|chain") && cursor.isNumber(1) && cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 2)) {
-      cursor.at += 3;
-      return { part: { span: cursor.spanFrom(start), amount, kind: "ch-sp", words: cursor.wordsFrom(start) }, noun: true };
-    }
     if (cursor.isWord() && UNIT_WORDS.has(cursor.key())) {
       cursor.at += 1;
       return { part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) }, noun: true };
+    }
+    // "(12 spokes and 12 open spaces)": what the pattern counts by, where nothing but a count can stand.
+    if (loose && cursor.isWord() && !NO_UNIT.has(cursor.key())) {
+      let words = 0;
+      while (words < 3 && cursor.isWord(words) && !NO_UNIT.has(cursor.key(words))) words += 1;
+      if (cursor.isBoundary(words) || cursor.fits("and|,|increased|decreased|made|inc|dec", words) > 0) {
+        cursor.at += words;
+        return { part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) }, noun: true };
+      }
     }
     return { part: { span: cursor.spanFrom(start), amount, kind: "any", words: cursor.wordsFrom(start) }, noun: false };
   }) as PartFound;
@@ -199,7 +215,7 @@ function readTail(reading: Reading): Tail {
       tail.any = true;
       continue;
     }
-    if (cursor.accept("at|after|by|on? the? end|completion of? the? row|rnd|round|rows|rnds") || cursor.accept("after|at|on row|rnd|round|rows")) {
+    if (cursor.accept("at|by the? end|beginning|beg of? the? these|this? row|rnd|round|rows|rnds") || cursor.accept("at|after|by|on? the? end|completion of? the? row|rnd|round|rows|rnds") || cursor.accept("after|at|on row|rnd|round|rows")) {
       const row = readAmount(reading);
       if (row) tail.ofRow = row;
       tail.any = true;
@@ -207,7 +223,7 @@ function readTail(reading: Reading): Tail {
     }
     if (
       cursor.accept("rem|remain|remaining|remains|left|made|total|altogether|worked|around|across|now|completed|formed|long|each|in-total|inall|only") ||
-      cursor.accept("in all|total|each|every|this|the row|rnd|round|rows?") || cursor.accept("for|this|per this|each|the? row|rnd|round") || cursor.accept("on this|the|your|each? row|rnd|round|hook|needle") || cursor.accept("have|has|were|are been? made|worked|left|added")
+      cursor.accept("so far") || cursor.accept("and|+ ch|chs|chains") || cursor.accept("at|on both|each ends|end|sides|side of the? row|rnd|round?") || cursor.accept("in all|total|each|every|this|the row|rnd|round|rows?") || cursor.accept("for|this|per this|each|the? row|rnd|round") || cursor.accept("on this|the|your|each? row|rnd|round|hook|needle") || cursor.accept("have|has|were|are been? made|worked|left|added")
     ) {
       tail.any = true;
       continue;

@@ -47,7 +47,7 @@ const memo: Record<"US" | "UK", Map<string, string | null>> = { US: new Map(), U
 function dictionaryCode(spelling: string, terms: "US" | "UK"): string | null {
   const known = memo[terms].get(spelling);
   if (known !== undefined) return known;
-  const code = SHAPERS[spelling] ?? lookupStitch(spelling, terms)?.code ?? null;
+  const code = SHAPERS[spelling] ?? (spelling === "tc" && terms === "US" ? "tr" : undefined) ?? lookupStitch(spelling, terms)?.code ?? null;
   if (memo[terms].size < 20_000) memo[terms].set(spelling, code);
   return code;
 }

@@ -1,5 +1,6 @@
 import { stitchAt } from "../stitch-words.ts";
 import type { Clause } from "../tree.ts";
+import { readMeasure } from "./amounts.ts";
 import { PLACE_WORDS } from "./joins.ts";
 import type { Reading } from "./reading.ts";
 
@@ -28,7 +29,8 @@ const PHRASES: readonly string[] = [
   "for this|the|each|every row|rnd|round|size|rest|hem|cuff|side",
   "beg|beginning|starting|start on|with|at the? same? next|ws|rs|row|rnd|wrong|right side|row|rnd|round?",
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
-  "make? a slip|slip-knot knot", "to measure about|approx|approximately?", "including|inclusive|incl|counting the? turning|beg|starting? ch|chain|tch", "for|to-begin the? rib|ribbing|pattern|patt part|section?",
+  "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds", "for|to the? pattern|patt|pat st|stitch?", "pause", "with|having the? last|final st|stitch|one being|is|a a|an? sc|dc|hdc|tr|st?",
+  "of|in|from the? previous|prev|prior|preceding row|rnd|round", "make? a slip|slip-knot knot", "to measure about|approx|approximately?", "including|inclusive|incl|counting the? turning|beg|starting? ch|chain|tch", "for|to-begin the? rib|ribbing|pattern|patt part|section?",
   "held double|doubled|together|triple", "throughout", "with two|2|one|1|three|3|double strands|strand of? yarn? held? together? throughout?", "using|with 2|two|1|one strands|strand of? yarn?",
   "all sizes|ages",
   "add number? for? base|foundation|turning? chain|ch", "and so on|forth", "etc", "etcetera", "i.e|e.g|eg|ie|nb|note|tip|hint",
@@ -83,16 +85,56 @@ export function readTalk(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     if (!cursor.isWord() || !TALKERS.has(cursor.key())) return null;
+    const handling = cursor.fits("fold|put|lay|pin|sew|stuff|place|flip|flatten|tie|gather|hold") > 0;
     let words = 0;
     while (!cursor.done && !cursor.fits(".|;|!|?|:") && !cursor.isOpener()) {
       const token = cursor.token();
       if (token?.is === "number" && !token.word) return null;
       if (token?.is === "mark" && (token.text === "*" || token.text === "**")) return null;
-      if (token?.is === "word" && (ORDERS.has(token.norm) || stitchAt(cursor, reading, 0, false))) return null;
+      if (token?.is === "word" && ((ORDERS.has(token.norm) && !(handling && /^(row|rows|round|rounds|rnd|loop|loops|all|every|turn|slip)$/u.test(token.norm))) || stitchAt(cursor, reading, 0, false))) return null;
       cursor.at += 1;
       words += 1;
     }
     return words >= 3 ? { kind: "aside", span: cursor.spanFrom(start) } : null;
+  });
+}
+
+/** Aside to the end of the step: care to be taken, tails to be left, another way to do it, where the hook passes. */
+function readToBoundary(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("and|but|by|then");
+    const care = cursor.accept("being|be|taking|take|making|make very? careful|care|sure|certain") || cursor.accept("very? careful|carefully not|to");
+    const tail = !care && cursor.accept("leave|leaving|with a|an|enough|about|approx? very? long|short|small|enough?") && tailAhead(reading);
+    const other = !care && !tail && cursor.at === start && (cursor.accept("or for|to|enough|use|until|any|more|less|as|desired|length|size|try|you|work|ch|if") || cursor.accept("working|worked|work behind|in-front|around") || cursor.accept("working|worked? in front of") || cursor.accept("using|with stitch|st? markers|pins"));
+    if (!care && !tail && !other) return null;
+    while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+    return { kind: "aside", span: cursor.spanFrom(start) };
+  });
+}
+
+/** "30" for sewing", "long tail": yarn is what is left, and no stitches. */
+function tailAhead(reading: Reading): boolean {
+  const { cursor } = reading;
+  for (let ahead = 0; ahead < 6; ahead += 1) {
+    if (cursor.isBoundary(ahead)) return false;
+    if (cursor.fits("tail|end|yarn|inch|inches|in|cm|ends|tails|length", ahead) || cursor.isMark('"', ahead)) return true;
+    if (cursor.fits("st|sts|stitch|stitches|ch|chs|chains|unworked|sc|dc|hdc|tr", ahead)) return false;
+  }
+  return false;
+}
+
+/** "to measure about 10 inches", "(approx 4 cm)": a check on what was made. */
+function readCheck(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const said = cursor.accept("to measure|reach about|approx|approximately?") || cursor.accept("measuring|about|approx|approximately|roughly");
+    const measure = said ? readMeasure(reading) : null;
+    if (!measure) return null;
+    cursor.accept("wide|long|deep|tall|across|in|from length|width|beg?");
+    return cursor.isBoundary() || cursor.fits("or|and|,") ? { kind: "aside", span: cursor.spanFrom(start) } : null;
   });
 }
 
@@ -101,7 +143,7 @@ export function readAside(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    const where = readWhereabouts(reading);
+    const where = readWhereabouts(reading) ?? readToBoundary(reading) ?? readCheck(reading);
     if (where) return where;
     // "Next row, work 70 sts": the label of a step told in a sentence.
     if (cursor.accept("next|following|last|first|second|third|final row|rnd|round|time") && (cursor.isBoundary() || cursor.isMark("-") || cursor.fits("work|sc|dc|hdc|ch|slip|sl|*|skip"))) {

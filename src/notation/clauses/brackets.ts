@@ -160,6 +160,12 @@ function readBracketClaim(reading: Reading, open: number, close: number): readon
     if (!claim) return null;
     const stitchy = claim.parts.some((part) => part.kind !== "any" && part.kind !== "unit" && part.kind !== "ch-sp");
     const worked = reading.out.some((clause) => clause.kind !== "chain" && clause.kind !== "aside" && clause.kind !== "turn");
+    // "sc in each row end (18 sc), ...": what the step before came to, in the middle of the row.
+    const last = reading.out[reading.out.length - 1];
+    if (stitchy && last?.kind === "work" && last.target.ref === "each" && claim.parts.length === 1 && claim.parts[0]?.kind === last.stitch && !tailAfter(reading, close + 1)) {
+      cursor.at = close + 1;
+      return [{ kind: "aside", span: cursor.spanFrom(open) }];
+    }
     if (stitchy && !claim.change && (!worked || !tailAfter(reading, close + 1)) && reading.depth === 0) return null;
     if (stitchy && reading.depth > 0) return null;
     cursor.at = close + 1;
@@ -175,7 +181,7 @@ function pushClaim(reading: Reading, claim: import("../tree.ts").Claim): void {
   reading.claims.push(claim);
 }
 
-const TAIL_WORDS = "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
+const TAIL_WORDS = "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|1|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
 
 /** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
 function tailAfter(reading: Reading, from: number): boolean {

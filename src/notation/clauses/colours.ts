@@ -70,7 +70,7 @@ export function readColourName(reading: Reading): string | null {
   return null;
 }
 
-const CHANGES = ["and", "cut|break", "changing|change|changes|switch|switching|changed over? to|into|back?", "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?", "switching|changing|pick|picking up", "with|using|use|in", "drop|dropping", "carry|carrying"];
+const CHANGES = ["and", "cut|break", "change|switch|changing|switching|swap yarn|color|colour|yarns to", "changing|change|changes|switch|switching|changed over? to|into|back?", "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?", "switching|changing|pick|picking up", "with|using|use|in", "drop|dropping", "carry|carrying"];
 
 /** "changing to B in last sc", "change to B", "with A", "using cream". */
 export function readColour(reading: Reading): Clause | null {
@@ -143,7 +143,7 @@ export function readMarker(reading: Reading): MarkerClause | null {
     const place = readPlace(reading, marks && !noun);
     if (!place && marks && !noun && verb !== "pm") return null;
     const action = verb.startsWith("mov") || verb === "slip" || verb === "carry" ? "move" : verb.startsWith("remov") ? "remove" : "place";
-    if (!place || cursor.fits("to mark|indicate|as|for|up|each|on|at")) {
+    if ((!place && !cursor.fits("and")) || cursor.fits("to mark|indicate|as|for|up|each|on|at")) {
       while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
     }
     return made<MarkerClause>({ kind: "marker", span: cursor.spanFrom(start), action, name, target: place?.target ?? null });

@@ -82,6 +82,12 @@ export function readLoopState(reading: Reading): LoopsClause | null {
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept("now|and");
+    if (cursor.accept("pick|picking|taking|take up? only?") || cursor.accept("hereafter|always pick|take up? only?")) {
+      const taken = readLoops(reading);
+      if (!taken) return null;
+      cursor.accept("of|in each|every|all? st|sts|stitch|sc|dc|hdc");
+      return cursor.isBoundary() ? { kind: "loops", span: cursor.spanFrom(start), loops: taken } : null;
+    }
     cursor.accept("this|all row|rows|rnd|round|stitches|sts is|are|this? worked?");
     const verb = cursor.accept("work|working|worked|crochet|crocheting");
     cursor.accept("all|entire|this|each|every sts|row|rnd|round|stitch|st|stitches");
@@ -89,7 +95,7 @@ export function readLoopState(reading: Reading): LoopsClause | null {
     const loops = readLoops(reading);
     if (!loops || !(verb || preposition || cursor.isBoundary())) return null;
     if (cursor.fits("of|in|next|each")) {
-      if (!cursor.accept("of|in each|every|all st|sts|stitch|row|sts across|around?") && !cursor.accept("of|in the? previous|prev|last? row|rnd|round")) return null;
+      if (!cursor.accept("of|in sts|stitches only?") && !cursor.accept("of|in each|every|all st|sts|stitch|row|sts across|around?") && !cursor.accept("of|in the? previous|prev|last? row|rnd|round")) return null;
     }
     const throughout =
       cursor.accept("throughout the? pattern|piece|entire?") || cursor.accept("on|in|for each|every|all row|rows|rnd|rounds|rnds|sts") || cursor.accept("for the? rest|remainder of the? pattern|piece|hat");

@@ -14,6 +14,24 @@ function acceptSlip(reading: Reading): boolean {
 
 const RING = ["to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube", "into|in a|the? ring|circle|rnd|round", "forming|to-form a|the? ring|circle", "form a? ring|circle", "to close|join|complete|finish the? ring|circle|loop"];
 
+/** "Magic ring", "start with a magic circle": a ring to work into, of no chains. */
+export function readMagicRing(reading: Reading): JoinClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept("start|begin|starting|beginning|make|form|create|using|with|making|creating|work|use") && cursor.accept("with|by|making|a|an|the");
+    cursor.accept("making|creating|forming");
+    cursor.accept("a|an|your|the");
+    cursor.accept("\"");
+    if (!cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") && !cursor.accept("mr|mc")) return null;
+    cursor.accept("\"");
+    cursor.accept("/ ring|circle|loop");
+    cursor.accept("technique|method|start");
+    if (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("and|then|,|ch|chain|with|work|of|or|-|to")) return null;
+    return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring: true };
+  });
+}
+
 /** "join with sl st in first sc", "ss to top of 3ch to join", "join", "close in ring", "join with hdc in first dc". */
 export function readJoin(reading: Reading): Clause | readonly Clause[] | null {
   return notTurning(reading) ?? reading.cursor.attempt(() => slipToJoin(reading)) ?? reading.cursor.attempt(() => join(reading));
@@ -136,7 +154,7 @@ function finishJoin(reading: Reading, start: number, stitch: string, ringBefore 
   let ring = ringBefore || acceptRing(reading);
   cursor.accept("the? rnd|round|circle|row");
   cursor.accept("together|loosely");
-  const place = cursor.attempt(() => readPlace(reading));
+  const place = cursor.attempt(() => readPlace(reading, placeBefore(reading)));
   ring = ring || acceptRing(reading);
   cursor.accept("to join") ;
   cursor.accept("to form last|final? loop|lp|sp|space|ch-sp");
@@ -198,7 +216,8 @@ export function readJoinYarn(reading: Reading): JoinYarnClause | null {
     const from = cursor.at;
     const place = cursor.attempt(() => readPlace(reading));
     let where: string | undefined;
-    if (!place || place.target.what.is === "row-end") where = readWhereWords(reading, from) ?? undefined;
+    const vague = place?.target.ref === "center" && place.target.what.is === "any" && !place.target.of && PLACE_WORDS.has(cursor.key());
+    if (!place || vague || place.target.what.is === "row-end") where = readWhereWords(reading, from) ?? undefined;
     cursor.accept("to join");
     if (!side) {
       const late = cursor.attempt(() => {
@@ -208,7 +227,7 @@ export function readJoinYarn(reading: Reading): JoinYarnClause | null {
       if (late) side = late;
     }
     return made<JoinYarnClause>({
-      kind: "join-yarn", span: cursor.spanFrom(start), colour: colour === "" ? undefined : colour, target: place?.target ?? null, where, side, stitch,
+      kind: "join-yarn", span: cursor.spanFrom(start), colour: colour === "" ? undefined : colour, target: place && !vague ? place.target : null, where, side, stitch,
     });
   });
 }
@@ -230,7 +249,7 @@ function readYarn(reading: Reading): string | null {
 
 /** Words that tell a person where, and no hook. */
 export const PLACE_WORDS = new Set([
-  "heel", "toe", "crown", "ankle", "thumbhole", "leg", "waist", "waistband", "waistline", "hip", "brim", "strap", "pocket", "collar", "border", "rib", "ribbing", "body", "yoke", "hand", "fingers", "finger", "cup", "cups", "half", "piece", "second", "beginning", "armholes", "sleeves", "fronts", "shoulders", "hood", "tie", "belt", "button", "buttonhole", "buttonholes", "for", "and", "edging", "foot", "sole", "tip", "work", "each", "both", "head", "neckline", "this", "your", "next", "part", "long", "short", "panel",
+  "sewing", "seaming", "assembly", "finishing", "later", "now", "shaping", "heel", "toe", "crown", "ankle", "thumbhole", "leg", "waist", "waistband", "waistline", "hip", "brim", "strap", "pocket", "collar", "border", "rib", "ribbing", "body", "yoke", "hand", "fingers", "finger", "cup", "cups", "half", "piece", "second", "beginning", "armholes", "sleeves", "fronts", "shoulders", "hood", "tie", "belt", "button", "buttonhole", "buttonholes", "for", "and", "edging", "foot", "sole", "tip", "work", "each", "both", "head", "neckline", "this", "your", "next", "part", "long", "short", "panel",
   "underarm", "neck", "edge", "armhole", "shoulder", "bottom", "top", "lower", "upper", "side", "seam", "hem", "corner", "left", "right", "front", "back", "center", "centre", "cuff", "wrist", "sleeve", "thumb", "opening", "band", "of", "at", "in", "to", "on", "the", "any", "beg", "beginning", "end", "row", "same", "st", "first", "last", "inner", "outer", "point", "other", "opposite", "near", "from", "where", "hand", "foundation", "base",
 ]);
 
@@ -286,7 +305,7 @@ export function readFastenOff(reading: Reading): Clause | null {
 export function readTurn(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
-  if (!cursor.accept("turn|turning|tum|turned|tn")) return null;
+  if (!cursor.accept("turn|turning|tum|turned|tn|turnover")) return null;
   if (cursor.fits("ch|chain|chs|- ch") && !cursor.isNumber(1)) return null;
   cursor.accept("your|the|to? work|piece|and work back|ws|rs|over");
   cursor.accept("work|over");

@@ -10,7 +10,7 @@ const OF_ROW = "of|of-the the? this|each|every? row|rows|rnd|rnds|round|rounds|c
 
 /** Words after "across" or "around" that make it a preposition: "across next 20 sts", "around post of next st". */
 const GOVERNS = new Set([
-  "next", "each", "every", "ea", "first", "1st", "last", "ch", "chain", "post", "posts", "same", "following", "foll", "rem", "remaining", "both", "of", "front", "back", "nx", "nxt", "all",
+  "next", "each", "every", "ea", "first", "1st", "last", "ch", "chain", "vertical", "upright", "stem", "bar", "stems", "center", "centre", "corner", "tch", "turning", "post", "posts", "same", "following", "foll", "rem", "remaining", "both", "of", "front", "back", "nx", "nxt", "all",
 ]);
 
 /** "across", "to end", "around to last 4 sts", "until 20 sts rem", "to marked st"; null where nothing is limited. */
@@ -30,8 +30,9 @@ function limit(reading: Reading, readPlace: PlaceReader): Limit | null {
 
 function wholeWord(reading: Reading): "across" | "around" | "end" | null {
   const { cursor } = reading;
-  const start = cursor.at;
+  const beginning = cursor.at;
   cursor.accept("all the? way") || cursor.accept("all") || cursor.accept("the? whole|entire way");
+  const start = cursor.at;
   const word = cursor.key();
   if (word === "across" || word === "around" || word === "round" || word === "along" || word === "accross") {
     const next = cursor.key(1);
@@ -41,7 +42,7 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
     // A number glued or spaced after "around" counts places unless a claim or a new step begins with it.
     const counts = ahead?.is === "number" && cursor.at + 2 <= cursor.limit && !cursor.isBoundary(2) && /^(st|sts|stitches|ch|chs|mesh|sc|dc|hdc|tr)$/u.test(cursor.key(2)) && ahead.text.charAt(0) !== "(" && ahead.text.charAt(0) !== "[";
     if (GOVERNS.has(afterThe) || (next === "the" && !row) || counts) {
-      cursor.at = start;
+      cursor.at = beginning;
       return null;
     }
     cursor.at += 1;
@@ -59,18 +60,18 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
   if (cursor.accept("to|till|until|til the? very? other|opposite? end|ends|beg|beginning|last") && !cursor.isNumber()) {
     const last = cursor.tokens[cursor.at - 1];
     if (last?.is === "word" && last.norm === "last") {
-      cursor.at = start;
+      cursor.at = beginning;
       return null;
     }
     if (cursor.accept("of|by the? row|rnd|round") || cursor.accept(OF_ROW) || !cursor.fits("of")) return "end";
     return "end";
   }
-  cursor.at = start;
+  cursor.at = beginning;
   if (cursor.accept("the? entire|whole row|rnd|round")) return "end";
   if (cursor.accept("for|to|in|on|the? rest|remainder of the? row|rnd|round|way")) return "end";
-  cursor.at = start;
+  cursor.at = beginning;
   if (cursor.accept("for|to|in|on the? rest|remainder of the? row|rnd|round|way")) return "end";
-  cursor.at = start;
+  cursor.at = beginning;
   return null;
 }
 

@@ -12,7 +12,7 @@ export function readRepeatRows(reading: Reading): RepeatRowsClause | null {
 }
 
 const AS = [
-  "same|exactly|identical as|like|to for|in?", "as|like for|in|on|per|with?", "work|worked|working|crochet|make same? as|like for|in?", "work in? the? same manner|way as",
+  "the? same|exactly|identical as|like|to for|in?", "as|like for|in|on|per|with?", "work|worked|working|crochet|make same? as|like for|in?", "work in? the? same manner|way as",
 ];
 
 function repeatRows(reading: Reading): RepeatRowsClause | null {
@@ -70,7 +70,7 @@ export function readRowsMeant(reading: Reading, bare = false): RowsMeant | null 
       cursor.at += 1;
       return { are: "last", span: cursor.spanFrom(start), count: { ...ONE, span: cursor.spanFrom(start) } };
     }
-    const list = cursor.accept(ROW) || cursor.accept("r") ? readRowList(reading) : readOrdinalRows(reading, bare);
+    const list = cursor.accept(ROW) || cursor.accept("r") || (cursor.isMark("#") && cursor.isNumber(1) && cursor.accept("#")) ? readRowList(reading) : readOrdinalRows(reading, bare);
     if (!list) return null;
     const piece = readOfPiece(reading);
     return made<RowsMeant & { are: "numbered" }>({ are: "numbered", span: cursor.spanFrom(start), list, piece: piece ?? undefined });
@@ -104,6 +104,7 @@ export function readRowList(reading: Reading): RowRange[] | null {
     const before = cursor.at;
     if (!(cursor.accept(", and|&?") || cursor.accept("and|&|+|or|then"))) break;
     cursor.accept(ROW);
+    cursor.accept("#");
     if (!cursor.isNumber() || cursor.fits("times|x|more|time", 1) || (cursor.token() as { word?: boolean }).word) {
       cursor.at = before;
       break;
@@ -234,7 +235,7 @@ function untilWhat(reading: Reading): What | null {
   const { cursor } = reading;
   const start = cursor.at;
   cursor.accept("the|your|this|you|there|whole");
-  const named = cursor.acceptAny(MEASURES) || false;
+  const named = cursor.acceptAny(MEASURES) || acceptSubject(reading);
   cursor.accept("approximately|approx|about|a|have|a|are|is|reach|total");
   cursor.accept("length|total|width|of|approximately|approx|about");
   cursor.accept("of|total|approximately|about");
@@ -247,6 +248,7 @@ function untilWhat(reading: Reading): What | null {
       while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending|end|or|and|turn|-|=")) cursor.at += 1;
     }
     cursor.acceptAny(FROM_BEG);
+    if (cursor.accept("of the? armhole|armholes|neck|sleeve|shaping|yoke|raglan|body|work|piece shaping?")) from = "other";
     return from ? { measure, from } : { measure };
   }
   cursor.at = start;
@@ -274,6 +276,17 @@ function untilWhat(reading: Reading): What | null {
     return cursor.at > start ? { from: "other" } : null;
   }
   return null;
+}
+
+/** "yoke section measures", "the front and back panels reach": what is measured, in a few words, and the verb. */
+function acceptSubject(reading: Reading): boolean {
+  const { cursor } = reading;
+  for (let words = 1; words <= 6 && cursor.isWord(words - 1); words += 1) {
+    if (!cursor.fits("measures|measure|reaches|reach|measuring", words)) continue;
+    cursor.at += words + 1;
+    return true;
+  }
+  return false;
 }
 
 function forWhat(reading: Reading): What | null {
@@ -340,7 +353,7 @@ function readEndingAlone(reading: Reading): Until | null {
 /** "until piece measures 28 cm" after a row that is worked on and on. */
 export function readUntilAlone(reading: Reading): Clause | null {
   const { cursor } = reading;
-  if (!cursor.fits("until|till|untill")) return null;
+  if (!cursor.fits("until|till|untill") && !(cursor.fits("for") && cursor.isNumber(1) && cursor.fits(ROW, 2))) return null;
   const last = reading.out[reading.out.length - 1];
   const until = readUntil(reading);
   if (!until) return null;

@@ -24,6 +24,12 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     const stitch = stitchAt(cursor, reading, 0, false);
     if (stitch) cursor.at += stitch.length;
     else cursor.accept("st|sts|stitch|stitches");
+    // "—by working 2 sts in 1 st—": how it is done stands between dashes.
+    if (cursor.isMark("-") && cursor.fits("by", 1)) {
+      let end = 2;
+      while (cursor.token(end) && !cursor.isMark("-", end)) end += 1;
+      if (cursor.token(end)) cursor.at += end + 1;
+    }
     const beats: Beat[] = [];
     let first: Amount | undefined;
     // The rows may be said before the edge: "dec 1 st every row at neck edge 5 times".
@@ -209,7 +215,7 @@ export function readEvenly(reading: Reading): EvenlyClause | null {
 }
 
 const STRAIGHT = ["even|straight|evenly|plain", "without shaping|increasing|inc|decreasing|dec|further or? increasing|decreasing|shaping?", "without inc|increasing or dec|decreasing", "with no inc|increases|increase|shaping or? dec|decreases?"];
-const PATTERN = ["in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?", "in|the pattern|patt|pat|patts|design", "pattern|patt|pat as? set|established|before|est|correct?", "as set|established|before", "in est|established|set pattern|patt|pat"];
+const PATTERN = ["in|the main|established|stitch|same? pattern|patt|pat|patts st|sts|stitch?", "in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?", "in|the pattern|patt|pat|patts|design", "pattern|patt|pat st|stitch? as? set|established|before|est|correct?", "as set|established|before", "in est|established|set pattern|patt|pat"];
 const KEEPING = ["keep|keeping|maintain|maintaining|continuing|cont|continue|work|working to|in? the|in|your? est|established|main|st|stitch? pattern|patt|pat|patts|continuity as? in? correct|set|est|established|straight?", "keeping to? patt|pattern|pat correct|as-set"];
 
 /** "work even for 6 rows", "work straight until ...", "cont in patt until ...", "work 3 rows even", "sc in each st for 10 rows". */
@@ -230,7 +236,7 @@ export function readEven(reading: Reading): Clause | null {
     straight = cursor.acceptAny(STRAIGHT) || straight;
     const rowsFirst = readRowCount(reading);
     straight = cursor.acceptAny(STRAIGHT) || straight;
-    pattern = cursor.acceptAny(PATTERN) || pattern;
+    pattern = cursor.acceptAny(PATTERN) || (rowsFirst !== null && acceptNamedPattern(reading)) || pattern;
     let stitch: string | undefined;
     if (rowsFirst || straight) {
       cursor.accept("in|of");
@@ -267,6 +273,23 @@ function countedStitches(reading: Reading): Target | null {
     if (!count || !cursor.accept("st|sts|stitch|stitches") || cursor.fits("in|into|evenly|tog|together|on|along")) return null;
     return { span: cursor.spanFrom(start), ref: "next", count, what: { is: "any" } };
   });
+}
+
+/** "in Texture pattern", "of rib patt", "Stripe Patt": a pattern by its name. */
+function acceptNamedPattern(reading: Reading): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("in|of the?");
+  for (let words = 0; words <= 3; words += 1) {
+    if (cursor.fits("pattern|patt|pat|patts|rib|ribbing|mesh", words)) {
+      cursor.at += words + 1;
+      cursor.accept("st|stitch");
+      return true;
+    }
+    if (!cursor.isWord(words) || stitchAt(cursor, reading, words, false)) break;
+  }
+  cursor.at = start;
+  return false;
 }
 
 /** "3 rows", "for 6 more rows", "another 4 rnds". */

@@ -125,7 +125,7 @@ export function readFinishing(reading: Reading): Clause | null {
     cursor.accept("and|then|also|lightly");
     if (
       !cursor.accept("weave|weaving|work|darn|sew|run|hide|tuck|cut|trim|secure in|all|the|and? loose|all|the? yarn? ends|end|tails|tail") &&
-      !cursor.accept("weave|darn|sew|weaving|hide|secure|trim|cut in? all|any|the|your|both|remaining? loose? yarn? ends|end|tails|tail|yarn") &&
+      !cursor.accept("cut|break yarn? and weave|sew|darn in|the|all? the|in? ends|end|tails|tail?") && !cursor.accept("weave|darn|sew|weaving|hide|secure|trim|cut in? all|any|the|your|both|remaining? loose? yarn? ends|end|tails|tail|yarn") &&
       !cursor.accept("block|steam|press|wash|dry|pin lightly|to|piece|pieces|the|garment|well|with|under|as|sleeves|all?") &&
       !cursor.accept("stuff|fill|filling|stuffing firmly|lightly|it|the|with|as|well?")
     ) {

@@ -6,18 +6,19 @@ import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brack
 import { readChain, readCountsAs } from "./chains.ts";
 import { readColour, readHook, readMarker } from "./colours.ts";
 import { readAlong, readLoopState, readRotate } from "./edges.ts";
-import { readFacing, readFastenOff, readJoin, readJoinYarn, readTurn } from "./joins.ts";
+import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readTurn } from "./joins.ts";
 import { readPlaceFirst } from "./place-first.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
 import { isSetUp, isStar, readRepeatWords, readStop, type RepeatWords } from "./repeats.ts";
 import { readLateEnding, readRepeatRows, readUntilAlone } from "./rows-meant.ts";
 import { readEven, readEvenly, readInPattern, readSchedule } from "./schedules.ts";
 import { readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
+import { settleLists } from "./listed.ts";
 import { settleAlone } from "./settle.ts";
 import { readSizeOnly } from "./sizes-meant.ts";
-import { readLeave, readSkip } from "./skips.ts";
+import { readLeave, readSkip, readStartingPlace } from "./skips.ts";
 import { readSpelledOut, STARTS as MOVEMENTS } from "./spelled-out.ts";
-import { readUnderstood, readWork } from "./work.ts";
+import { readLastWorked, readUnderstood, readWork } from "./work.ts";
 
 const readFacingClause: ClauseReader = (reading) => {
   const start = reading.cursor.at;
@@ -35,6 +36,9 @@ const READERS: readonly ClauseReader[] = [
   readAsPiece,
   readEven,
   readPlaceFirst,
+  readStartingPlace,
+  readLastWorked,
+  readMagicRing,
   readSpelledOut,
   readJoinYarn,
   readJoin,
@@ -68,6 +72,8 @@ export function readSequence(reading: Reading): Clause[] {
 class Sequence {
   private readonly out: Clause[] = [];
   private readonly marks: OpenMark[] = [];
+  /** The last bracket that was read as plain steps: where its clauses stand in `out`. */
+  private bracket: { readonly from: number; readonly to: number; readonly span: Span } | null = null;
   /** Bodies of star pairs already closed, by mark. */
   private readonly closed = new Map<string, readonly Clause[]>();
 
@@ -84,7 +90,7 @@ class Sequence {
       // Whatever a reader did, the reading goes on: one token at least is passed.
       if (cursor.at <= before) cursor.at = before + 1;
     }
-    return out;
+    return settleLists(out);
   }
 
   private step(): void {
@@ -99,7 +105,10 @@ class Sequence {
         return;
       }
       cursor.at = start;
-      this.push(readBracket(reading));
+      const from = this.out.length;
+      const clauses = readBracket(reading);
+      this.push(clauses);
+      if (clauses.length > 0) this.bracket = { from, to: this.out.length, span: cursor.spanFrom(start) };
       return;
     }
     if (this.introducedClaim() || this.made() || this.bareClaim() || this.counting()) return;
@@ -109,6 +118,8 @@ class Sequence {
       return;
     }
     const at = cursor.at;
+    if (this.repeatBrackets()) return;
+    cursor.at = at;
     const repeat = readRepeatWords(reading);
     if (repeat && this.repeat(repeat)) return;
     cursor.at = at;
@@ -184,7 +195,7 @@ class Sequence {
   /** A count is followed by the end of the row, of its sentence, or by what ends a row. */
   private claimMayEnd(): boolean {
     const { cursor } = this.reading;
-    return cursor.isBoundary() || cursor.fits("turn|join|and turn|fasten|ch|sl|tum|-|ss|do|for|change|changing|=|end|total|slip|now|rep|on|remain") > 0 || cursor.isOpener();
+    return cursor.isBoundary() || cursor.fits("turn|join|and turn|fasten|sl|tum|-|ss|do|for|change|changing|=|end|total|slip|now|rep|on|remain") > 0 || endsWithTurningChain(this.reading) || cursor.isOpener();
   }
 
   private worked(): boolean {
@@ -211,7 +222,7 @@ class Sequence {
       // "2 sc, ..." after a covered row is a count only if no work follows.
       const at = cursor.at;
       while (!cursor.done && cursor.isBoundary()) cursor.at += 1;
-      const tail = cursor.done || cursor.fits("turn|join|fasten|do|end|total|ch|chain|break|cut|tum|rep|sl|ss|now") > 0 || cursor.isOpener();
+      const tail = cursor.done || cursor.fits("turn|join|fasten|do|end|total|break|cut|tum|rep|sl|ss|now") > 0 || endsWithTurningChain(reading) || cursor.isOpener() || isStar(reading);
       cursor.at = at;
       return tail ? claim : null;
     });
@@ -361,13 +372,38 @@ class Sequence {
     return this.bareRepeat(words);
   }
 
+  /** "repeat from ( to ) once more", "rep between [ ] 3 times": the bracket read before is worked again. */
+  private repeatBrackets(): boolean {
+    const { reading, out, bracket } = this;
+    const { cursor } = reading;
+    if (!bracket || bracket.to > out.length) return false;
+    const start = cursor.at;
+    if (!cursor.accept("rep|repeat|repeating|rpt")) return false;
+    cursor.accept("from|between|what is? in|inside?") || cursor.accept("from|between|in|inside|within|what");
+    const named = cursor.accept("the? brackets|parentheses|parenthesis|parens|bracket");
+    if (!named) {
+      if (!cursor.acceptMark("(", "[", "{")) return false;
+      cursor.accept("to|and|-|…");
+      if (!cursor.acceptMark(")", "]", "}")) return false;
+    }
+    const stop = readStop(reading, true) ?? ({ by: "unsaid", span: cursor.emptyHere() } as const);
+    const body = out.splice(bracket.from, bracket.to - bracket.from);
+    const after = out.splice(bracket.from);
+    const span = { from: bracket.span.from, to: cursor.spanFrom(start).to };
+    this.push([{ kind: "repeat", span: after.length > 0 ? { from: bracket.span.from, to: bracket.span.to } : span, body: settleAlone(body), stop, style: "bracket" }, ...after]);
+    this.bracket = null;
+    return true;
+  }
+
   private pushRepeat(body: readonly Clause[], words: RepeatWords, open: OpenMark, style: RepeatClause["style"]): void {
     const { reading } = this;
     const { cursor } = reading;
-    const settled = settleAlone(body);
     const span: Span = { from: open.span.from, to: Math.max(cursor.spanFrom(words.start).to, open.span.to) };
     const inner = open.inner === undefined ? undefined : open.inner - open.index;
-    const endBefore = words.endsAtInner && inner !== undefined && inner > 0 && inner < body.length ? inner : undefined;
+    const halved = words.endsAtInner && inner !== undefined && inner > 0 && inner < body.length;
+    const head = settleLists(halved ? body.slice(0, inner) : body);
+    const settled = settleAlone(halved ? [...head, ...settleLists(body.slice(inner))] : head);
+    const endBefore = halved ? head.length : undefined;
     const repeat: RepeatClause = {
       kind: "repeat", span, body: settled, stop: words.stop, style, ...(endBefore === undefined ? {} : { endBefore }),
     };
@@ -422,7 +458,7 @@ class Sequence {
     if (first >= out.length || !last) return false;
     const span = (from: number): Span => ({ from: (out[from] as Clause).span.from, to: reading.cursor.spanFrom(words.start).to });
     const build = (from: number): RepeatClause => ({
-      kind: "repeat", span: span(from), body: settleAlone(out.slice(from)), stop: words.stop, style: "bare",
+      kind: "repeat", span: span(from), body: settleAlone(settleLists(out.slice(from))), stop: words.stop, style: "bare",
     });
     if (words.mark !== null) reading.forgiven.push({ span: reading.cursor.spanFrom(words.start), words: "no star stands before this repeat" });
     let opening = first;
@@ -439,6 +475,21 @@ class Sequence {
     this.push([whole]);
     return true;
   }
+}
+
+/** "ch 1, turn" and nothing more: the row is over. */
+function endsWithTurningChain(reading: Reading): boolean {
+  const { cursor } = reading;
+  let ahead = 0;
+  if (cursor.fits("and", ahead)) ahead += 1;
+  if (cursor.isNumber(ahead) && cursor.fits("ch|chain", ahead + 1)) ahead += 2;
+  else if (cursor.fits("ch|chain", ahead)) {
+    ahead += 1;
+    if (cursor.isMark("-", ahead)) ahead += 1;
+    if (cursor.isNumber(ahead)) ahead += 1;
+  } else return false;
+  while (cursor.fits(",|.|;|and|to", ahead)) ahead += 1;
+  return cursor.fits("turn|tum", ahead) > 0 || cursor.token(ahead) === undefined;
 }
 
 /** Work at the start of a row that is more likely its edge than its repeat: "sc in first st". */

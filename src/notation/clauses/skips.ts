@@ -28,10 +28,27 @@ export function readSkip(reading: Reading): SkipClause | null {
   return { kind: "skip", span: cursor.spanFrom(start), target: place.target };
 }
 
+/** "Starting in 4th ch from hook", "beginning with 2nd ch from hook": where the next stitch goes. */
+export function readStartingPlace(reading: Reading): SkipClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const said = cursor.accept("starting|beginning|start|begin|beg with|in|at|from?");
+    if (!said && !cursor.fits("in|into")) return null;
+    const place = readPlace(reading, said);
+    if (!place || place.target.from !== "hook") return null;
+    cursor.accept(",|:");
+    // "in 2nd ch from hook hdc across": the stitches follow with a place of their own.
+    if (!said && !cursor.isWord() && !cursor.isNumber()) return null;
+    return { kind: "skip", span: place.target.span, target: place.target, to: true, ...(said ? { span: cursor.spanFrom(start) } : {}) };
+  });
+}
+
 /** "leave remaining sts unworked", "leaving last 4 sts unworked". */
 export function readLeave(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
+  if (cursor.accept("leave|leaving the? rest|remainder of the? row|rnd|round|sts unworked|free|undone")) return { kind: "leave", span: cursor.spanFrom(start) };
   if (!cursor.accept("leave|leaving|leaves") && !cursor.fits("rem|remaining st|sts|stitches unworked|free|left|unattached")) return null;
   cursor.accept("the");
   const rest = cursor.accept("rem|remaining|remainder|rest|other|balance");
@@ -42,7 +59,8 @@ export function readLeave(reading: Reading): Clause | null {
   cursor.accept("of the? row|rnd|round");
   cursor.accept("on hook");
   const unworked = cursor.accept("are? left? unworked|free|unattached|open|undone|unused|alone");
-  if (!unworked && !(rest && noun)) return null;
+  const named = before !== null && noun !== null && cursor.isBoundary();
+  if (!unworked && !(rest && noun) && !named) return null;
   cursor.accept("for the? neck|armhole|shoulder|armholes|opening|thumb|now|later|sleeve|back|front");
   return made<LeaveClause>({ kind: "leave", span: cursor.spanFrom(start), count: before ?? undefined });
 }

@@ -13,7 +13,7 @@ const KNOWN: Readonly<Record<string, string>> = {
 };
 
 const TRADE = new Set(
-  "previous stitch stitches chains repeat repeats around across crochet double single treble corner corners center centre remaining following beginning increase increases decrease decreases continue pattern marker spaces cluster between turning foundation through working worked round rounds second fasten together slipstitch finish unworked armhole neckline sleeve shoulder leaving ending starting stitching evenly changing counts joining attach measures length".split(
+  "previous stitch stitches chains repeat repeats around across crochet double single treble corner corners center centre remaining following beginning increase increases decrease decreases continue pattern marker spaces cluster between turning foundation through working worked round rounds second fasten together slipstitch finish unworked armhole neckline sleeve shoulder leaving ending starting switch switching stretch change changed counted spaced shaping lengths fastened finished stitching evenly changing counts joining attach measures length".split(
     " ",
   ),
 );

@@ -82,6 +82,7 @@ function readPreposition(reading: Reading): string | null {
   const key = cursor.key();
   if (!cursor.accept(PREPOSITIONS)) return null;
   cursor.accept("in|to|into|between") || cursor.accept("around");
+  if (cursor.accept("the? sp|space|spaces|loop|gap between")) return "between";
   if (cursor.tokens[cursor.at - 1]?.is === "word" && (cursor.tokens[cursor.at - 1] as { norm: string }).norm === "between") return "between";
   return key;
 }
@@ -417,7 +418,7 @@ function readTail(reading: Reading, draft: Draft): void {
       const of = readOf(reading);
       if (!of) return;
       draft.of = of;
-    } else if (cursor.accept("just? made|worked|formed|created|below")) continue;
+    } else if (cursor.accept("made|formed by|with the? turning|beg|beginning? ch|chain|loop") || cursor.accept("just|first? made|worked|formed|created|below")) continue;
     else if (cursor.accept("only") || cursor.accept("of? the? same? prev|previous|row|rnd|round's? row|rnd|round")) continue;
     else if (!draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
     else return;

@@ -13,7 +13,7 @@ export function readWork(reading: Reading): Clause | readonly Clause[] | null {
   const start = cursor.at;
   cursor.accept("continue|continuing|cont|begin|keep");
   cursor.accept(VERBS) && cursor.accept("only|another|out?");
-  const item = readItem(reading, start);
+  const item = readItem(reading, start) ?? readSlipOver(reading, start);
   if (!item) return null;
   const joined = readJoinedItems(reading, item, start);
   if (joined) return joined;
@@ -62,6 +62,20 @@ function readItem(reading: Reading, start: number): Item | null {
   const loops = stitch.loops ?? loopsAfter ?? loopsBefore ?? undefined;
   return made<Item>({
     code: shaped ?? stitch.code, stitchSpan: shaped ? cursor.spanFrom(from) : stitchSpan, count: count ?? after ?? undefined, loops, start,
+  });
+}
+
+/** "Slip 11 stitches", "slip across next 4 sts": slip stitches by their verb. */
+function readSlipOver(reading: Reading, start: number): Item | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const from = cursor.at;
+    if (!cursor.accept("slip|sl")) return null;
+    const stitchSpan = cursor.spanFrom(from);
+    if (cursor.fits("over|across|into|in|along|to")) return { code: "sl st", stitchSpan, start };
+    const count = readAmount(reading);
+    if (!count || !cursor.accept("st|sts|stitches|sc|dc|hdc")) return null;
+    return { code: "sl st", stitchSpan, count, start };
   });
 }
 
@@ -172,6 +186,7 @@ function bare(item: Item, span: WorkClause["span"]): WorkClause {
 function finish(reading: Reading, item: Item, start: number): readonly Clause[] {
   const { cursor } = reading;
   reading.lastStitch = { code: item.code, span: item.stitchSpan };
+  skipSee(reading);
   const place = readWhere(reading);
   const count = item.count ?? readTimesAfter(reading, place?.target) ?? undefined;
   const span = cursor.spanFrom(start);
@@ -180,6 +195,13 @@ function finish(reading: Reading, item: Item, start: number): readonly Clause[] 
     target: place?.target ?? hereTarget(span), loops: item.loops, colour: undefined, named: undefined,
   });
   return [work, ...readFurtherPlaces(reading, work, place !== null)];
+}
+
+/** "shell (see Special Stitches) in next sp": the pointer stands between the stitch and its place. */
+function skipSee(reading: Reading): void {
+  const { cursor } = reading;
+  const close = cursor.partner[cursor.at] ?? -1;
+  if (cursor.isOpener() && close > 0 && close < cursor.limit && cursor.fits("see|refer|pattern|note", 1)) cursor.at = close + 1;
 }
 
 /** "in next st", "across", "over next 2 sts", nothing. */
@@ -221,6 +243,10 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
       cursor.accept(",");
       const and = cursor.accept("and|then|&");
       cursor.accept("then|also|1|one");
+      if (and) {
+        const rest = readEachToLimit(reading);
+        if (rest) return { place: { target: rest } as PlaceFound, span: cursor.spanFrom(from) };
+      }
       const prepositioned = cursor.fits("in|into|over|around|on|under|through|to") > 0;
       const comma = cursor.at > from && !and;
       if (!prepositioned && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt"))) return null;
@@ -239,6 +265,29 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
     );
   }
   return more;
+}
+
+/** "working last dc into turning ch", "placing final dc in top of ch 3": the last one of the row, by its place. */
+export function readLastWorked(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    if (!cursor.accept("working|placing|making|work|with|having the? last|final")) return null;
+    cursor.accept("one|1|st|stitch");
+    const stitch = stitchAt(cursor, reading, 0, false);
+    if (!stitch) {
+      return cursor.accept("being|is a|an? st|stitch?") ? null : null;
+    }
+    const from = cursor.at;
+    cursor.at += stitch.length;
+    const stitchSpan = cursor.spanFrom(from);
+    cursor.accept("worked|made|placed");
+    const place = readPlace(reading);
+    if (!place) return null;
+    return made<WorkClause>({
+      kind: "work", span: cursor.spanFrom(start), stitch: stitch.code, stitchSpan, count: undefined, target: place.target, loops: undefined, colour: undefined, named: undefined, skippedCountsAs: undefined,
+    });
+  });
 }
 
 /** "2 in next", "in next 5", "5": the stitch is the one said before. */
