@@ -1,6 +1,6 @@
 import type { ChainClause, Clause, Target } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
-import { Edge } from "./edge.ts";
+import { type Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, type Place, placeOf } from "./place.ts";
 import { seekAny, takePlaces } from "./seeking.ts";
@@ -70,6 +70,7 @@ function startRow(hands: Hands, clause: ChainClause, chains: number, rest: reado
   if (startsFromHook(rest)) {
     // "Ch 3, dc in 4th ch from hook": the chain lengthens the edge it stands on.
     lengthen(hands, chains);
+    if (clause.countsAs) hands.passedCountsAs = clause.countsAs.parts;
     return;
   }
   const first = firstStitch(rest);
@@ -204,7 +205,7 @@ export function startFromHook(
 ): void {
   const cursor = hands.needCursor(target.span);
   const any = seekAny(cursor.edge, hands.table.manner);
-  const have = cursor.edge.runs[0]?.unit[0]?.chains ?? 0;
+  const have = chainsAhead(cursor);
   if (cursor.place?.role !== "foundation") {
     if (cursor.place?.role === "unknown" || cursor.place?.role === "ring")
       throw new Unknowable("no chain is known here");
@@ -221,10 +222,22 @@ export function startFromHook(
   hands.entered = "place";
 }
 
+/** Chains from the hook on, before anything else stands on the edge. */
+function chainsAhead(cursor: Cursor): number {
+  let chains = -cursor.used;
+  for (let run = cursor.run; run < cursor.edge.runs.length; run++)
+    for (const place of cursor.edge.runs[run]?.unit ?? []) {
+      if (place.role !== "foundation") return chains;
+      chains += place.chains;
+    }
+  return chains;
+}
+
 /** The chains passed at the start of the first row. */
 function passedChains(hands: Hands, passed: number, stitch: string | null, target: Target): void {
-  if (target.countsAs) {
-    standOnFoundation(hands, passed, target.countsAs.parts);
+  const saidHere = target.countsAs?.parts ?? hands.passedCountsAs;
+  if (saidHere) {
+    standOnFoundation(hands, passed, saidHere);
     return;
   }
   const said = hands.table.meanings.said(passed, stitch);

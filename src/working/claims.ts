@@ -37,7 +37,8 @@ export function checkClaims(
     const only = claim.parts.length === 1;
     for (const part of claim.parts) {
       const said = valueAt(part.amount.values, size);
-      if (said === null || said === undefined || part.kind === "unit") continue;
+      // Joins and the chains beside them are told, not counted: "12 sc, 1 sl st, 1 ch".
+      if (said === null || said === undefined || ["unit", "sl st", "ch"].includes(part.kind)) continue;
       if (part.kind === "any") {
         const chains = countStitches(edge).chains;
         const chainsCount = chains > 0 && choices.take("chains-in-counts", 2, part.span) === 1;

@@ -84,6 +84,8 @@ export class Hands {
   left: number | null = null;
   /** Something passed over by naming: lace. */
   lace = false;
+  /** What a chain that lengthens the foundation is said to count as, with the chains passed before the first stitch. */
+  passedCountsAs: readonly string[] | null = null;
   /** Chains passed before the first stitch on a foundation. */
   passedAtStart = 0;
   /** Places passed on purpose earlier in this row. */
@@ -106,6 +108,7 @@ export class Hands {
     readonly table: Table,
     readonly start: RowStart,
   ) {
+    this.at = start.span;
     this.below = start.edge;
     this.cursor = start.edge ? new Cursor(start.edge) : null;
   }
@@ -222,7 +225,11 @@ export class Hands {
     }
   }
 
+  /** Place of the clause being worked. */
+  at: Span;
+
   private work(clause: Clause, after: () => readonly Clause[], before: Clause | undefined): void {
+    this.at = clause.span;
     switch (clause.kind) {
       case "chain":
         workChain(this, clause, after());

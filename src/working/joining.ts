@@ -95,9 +95,6 @@ export function workAlong(hands: Hands, clause: AlongClause): void {
   const { table } = hands;
   switch (clause.edge) {
     case "row-ends":
-    case "side":
-    case "front":
-    case "armhole":
       hands.moveTo(table.rowEnds());
       return;
     case "foundation": {

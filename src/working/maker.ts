@@ -4,9 +4,10 @@ import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
 import type { Edge } from "./edge.ts";
 import { trustedEdge } from "./free-edges.ts";
-import type { PieceState } from "./piece.ts";
+import { lastSectionNamed, type NamedPart, partNamed } from "./named-parts.ts";
+import type { PieceState, WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
-import { workRowsAgain } from "./rows-again.ts";
+import { workRowList, workRowsAgain } from "./rows-again.ts";
 import { workEven, workSchedules } from "./rows-shaped.ts";
 import { cutSegments, facingOf, makesSomething } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
@@ -85,13 +86,19 @@ export class Maker {
       state.ended = true;
     const vouched = instruction.answers.find((answer) => answer.is === "vouched");
     if (vouched) return this.takeVouched(instruction, vouched.count ? this.work.number(vouched.count) : null);
-    const asPiece = clauses.find((clause) => clause.kind === "as-piece");
-    if (asPiece?.kind === "as-piece") return this.workAsPiece(instruction, asPiece);
     if (!instruction.label && !clauses.some(makesSomething)) return this.outcome({});
     const troubles: Trouble[] = [];
     const span = this.numbersOf(instruction, troubles);
     if (span === null) return this.outcome({ worked: false });
     this.newSection = false;
+    const asPiece = clauses.find((clause) => clause.kind === "as-piece");
+    if (asPiece?.kind === "as-piece")
+      return this.workAsPiece(
+        instruction,
+        asPiece,
+        troubles,
+        instruction.label?.rows.length ? span.count : null,
+      );
     return this.workPlan(instruction, clauses, span.first, span.count, troubles);
   }
 
@@ -192,7 +199,7 @@ export class Maker {
           segment.clause,
           number,
           single ? count : null,
-          (name) => this.pieceNamed(name),
+          (name) => this.partNamed(name),
           troubles,
         );
         flipsFirst ??= done.startFlips;
@@ -286,31 +293,67 @@ export class Maker {
   }
 
   /** "Work as for Left Front": what that piece came to is what this one comes to. */
-  private workAsPiece(instruction: Instruction, clause: AsPieceClause): LineOutcome {
-    const { state } = this.work;
-    const other = this.pieceNamed(clause.piece);
-    if (other && other !== state && other.rows.length > 0) {
-      state.takeFrom(other);
-      state.fastened = clause.until === undefined;
-      return this.outcome({ edge: state.edge, made: "nothing" });
+  private workAsPiece(
+    instruction: Instruction,
+    clause: AsPieceClause,
+    troubles: Trouble[],
+    count: number | null,
+  ): LineOutcome {
+    const { work } = this;
+    const { state } = work;
+    const part = this.partNamed(clause.piece);
+    if (!part) {
+      const named = clause.piece.toLowerCase();
+      const known =
+        named === "" || this.context.tree.pieces.some((piece) => piece.name.toLowerCase().includes(named));
+      if (!known) troubles.push({ is: "piece-not-found", span: instruction.span, asked: clause.piece });
+      state.lastUnread = true;
+      state.fastened = true;
+      return this.outcome({ troubles });
     }
-    const named = clause.piece.toLowerCase();
-    const known = this.context.tree.pieces.some((piece) => piece.name.toLowerCase().includes(named));
-    state.fastened = true;
+    const first = state.number === null ? null : state.number + 1;
+    if (state.edge && !state.fastened && (state.rows.length === 0 || !part.whole)) {
+      // Worked on an edge of its own: the rows are worked again.
+      const rows = part.rows.slice(0, count ?? part.rows.length);
+      const cycle =
+        rows.length === 0
+          ? []
+          : Array.from(
+              { length: count ?? rows.length },
+              (_, at) => rows[at] ?? (rows[rows.length - 1] as WorkedRow),
+            );
+      const done = workRowList(work, instruction, cycle, first, troubles);
+      const trust = this.settleClaims(instruction.claims, null, troubles);
+      return this.outcome({
+        first,
+        last: state.number,
+        rows: done.rows,
+        edge: state.edge,
+        made: state.wasRound ? "round" : "row",
+        unknown: done.unknown,
+        trust,
+        troubles,
+      });
+    }
+    const until = part.whole
+      ? lastSectionNamed(this.context.tree.text.slice(instruction.span.from, instruction.span.to), part.piece)
+      : null;
+    state.takeFrom(part.piece, until);
+    state.fastened = until === null && clause.until === undefined;
+    const trust = this.settleClaims(instruction.claims, null, troubles);
     return this.outcome({
-      troubles:
-        known || named === "" ? [] : [{ is: "piece-not-found", span: instruction.span, asked: clause.piece }],
+      first: 1,
+      last: state.number,
+      rows: state.rows.length,
+      edge: state.edge,
+      made: state.wasRound ? "round" : "row",
+      trust,
+      troubles,
     });
   }
 
-  private pieceNamed(name: string): PieceState | undefined {
-    const wanted = name.toLowerCase();
-    const by = (test: (piece: string) => boolean): PieceState | undefined =>
-      this.pieces.find((piece) => piece.rows.length > 0 && test(piece.name.toLowerCase()));
-    return (
-      by((piece) => piece === wanted) ??
-      by((piece) => piece !== "" && (piece.includes(wanted) || wanted.includes(piece)))
-    );
+  private partNamed(name: string): NamedPart | undefined {
+    return partNamed(name, this.pieces, this.work.state);
   }
 
   private finishStanding(): void {

@@ -114,12 +114,12 @@ export class PieceWork {
     state.strand = start.strand;
     if (after.mainStitch && hasStitch(after.mainStitch)) state.mainStitch = stitchOf(after.mainStitch).family;
     this.addRow(instruction, clauses, edge, number, round, after.singly);
-    if (after.held)
-      state.held.push({ edge: after.held, row: number, flips: start.flips, strand: start.strand });
+    state.lastSide = label?.side ?? null;
+    if (after.held) state.held.push({ edge: after.held, row: number, side: label?.side ?? null });
     state.turnPending = after.turnsAfter > 0;
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;
-    state.lastUnread = after.unknown !== null;
+    state.lastUnread = after.unknown !== null || isUnknown(edge);
     this.keepPrinted(check);
     const failed = after.edge === null;
     const why =
@@ -179,7 +179,13 @@ export class PieceWork {
     for (const claim of claims) {
       const stitches = claim.parts.filter((part) => !["ch-sp", "unit", "ch"].includes(part.kind));
       if (claim.eachSide || stitches.length === 0 || stitches.length < claim.parts.length) continue;
-      if (stitches.some((part) => this.context.specials.has(part.kind))) continue;
+      if (
+        stitches.some(
+          (part) =>
+            this.context.specials.has(part.kind) || (hasStitch(part.kind) && stitchOf(part.kind).special),
+        )
+      )
+        continue;
       const values = stitches.map((part) => this.number(part.amount));
       if (values.some((value) => value === null)) continue;
       const total = values.reduce<number>((sum, value) => sum + (value ?? 0), 0);
@@ -287,7 +293,7 @@ export class PieceWork {
         }),
       freeLoops: (number, loops) => beyond(() => freeLoopsOf(state, number, loops, flips)),
       mainStitch: () => state.mainStitch,
-      rowEnds: () => beyond(() => (state.rowsWorked === null ? UNKNOWN_EDGE : rowEndsOf(state.rowsWorked))),
+      rowEnds: () => beyond(() => (state.rowsWorked ? rowEndsOf(state.rowsWorked) : UNKNOWN_EDGE)),
       foundation: () => beyond(() => foundationFromBelow(state)),
     };
   }

@@ -27,8 +27,8 @@ export interface WorkedRow {
 export interface HeldEdge {
   readonly edge: Edge;
   readonly row: number | null;
-  readonly flips: number;
-  readonly strand: number;
+  /** Side that faced when it was left, where the row says. */
+  readonly side: "RS" | "WS" | null;
 }
 
 /** Where the work on a piece stands, in one size. Changed as rows are worked. */
@@ -48,6 +48,8 @@ export class PieceState {
   printed: Edge | null = null;
   /** Words of the last row were not understood. */
   lastUnread = false;
+  /** Side that the last row's label tells. */
+  lastSide: "RS" | "WS" | null = null;
   chainBefore: ChainBefore | null = null;
   foundation: Edge | null = null;
   ring = false;
@@ -69,16 +71,21 @@ export class PieceState {
     return this.rows[this.rows.length - 1]?.round ?? false;
   }
 
-  /** Takes over all that another piece came to. */
-  takeFrom(other: PieceState): void {
-    this.rows = [...other.rows];
-    this.edge = other.edge;
-    this.number = other.number;
+  /** Takes over what another piece came to, all of it or up to the end of one of its sections. */
+  takeFrom(other: PieceState, untilSection: number | null): void {
+    this.rows =
+      untilSection === null ? [...other.rows] : other.rows.filter((row) => row.sectionAt <= untilSection);
+    const last = this.rows[this.rows.length - 1];
+    if (!last) return;
+    this.edge = last.edge;
+    this.number = last.number;
+    this.flips = last.flips;
+    this.strand = last.strand;
+    this.turnPending = !last.round;
     this.foundation = other.foundation;
-    this.rowsWorked = other.rowsWorked;
+    this.rowsWorked = untilSection === null ? other.rowsWorked : this.rows.length;
     this.mainStitch = other.mainStitch;
-    this.held = [...other.held];
-    this.flips = other.flips;
+    this.held = untilSection === null ? [...other.held] : [];
   }
 
   /** The last row that carries this number. */

@@ -1,7 +1,8 @@
 import type { Clause, Instruction } from "../notation/index.ts";
 import type { Edge } from "./edge.ts";
-import type { PieceState } from "./piece.ts";
-import { makesStitches, turnsBeforeWork } from "./segments.ts";
+import type { HeldEdge, PieceState } from "./piece.ts";
+import { facingOf, makesStitches, turnsBeforeWork } from "./segments.ts";
+import { UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 
 /** The edge as it lies before the maker at the start of a row. */
@@ -40,18 +41,31 @@ export function startOfRow(
   const anew = strand + (state.rows.length > 0 ? 1 : 0);
   if (state.begin) return { edge: state.begin, flips: 0, strand: anew, turned: false, rejoined: true };
   const newChain = startsNewChain(clauses, state.fastened);
+  if (state.edge === null && !newChain && startsOnGarment(clauses))
+    return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
   if (state.edge === null || newChain)
     return { edge: null, flips: 0, strand: anew, turned: false, rejoined: newChain };
   const joins = clauses.some((clause) => clause.kind === "join-yarn");
   if (joins && (state.fastened || state.held.length > 0)) {
-    const held = state.held.pop();
-    if (held) return { edge: held.edge, flips: 0, strand: anew, turned: false, rejoined: true };
-    const flat = !state.edge.closed;
+    const side = instruction.label?.side ?? facingOf(clauses);
+    const held = takeHeld(state, clauses);
+    if (held) {
+      const turned = side !== null && held.side !== null && side !== held.side;
+      return {
+        edge: turned ? held.edge.reversed() : held.edge,
+        flips: 0,
+        strand: anew,
+        turned: false,
+        rejoined: true,
+      };
+    }
+    const same = side !== null && state.lastSide === side;
+    const turned = !state.edge.closed && !same;
     return {
-      edge: flat ? state.edge.reversed() : state.edge,
+      edge: turned ? state.edge.reversed() : state.edge,
       flips: 0,
       strand: anew,
-      turned: flat,
+      turned,
       rejoined: true,
     };
   }
@@ -78,6 +92,29 @@ export function startOfRow(
   if (habit.written && !habit.noted && !state.fastened && !state.lastUnread)
     troubles.push({ is: "turn-missing", span: place });
   return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
+}
+
+/** The part that was left for later and is taken up now: of the row that is named, else the longest. */
+function takeHeld(state: PieceState, clauses: readonly Clause[]): HeldEdge | null {
+  let best: HeldEdge | null = null;
+  for (const clause of clauses) {
+    const target = clause.kind === "join-yarn" || clause.kind === "skip" ? clause.target : null;
+    const row = target?.ofRow?.values[0];
+    if (row !== undefined) best = state.held.find((held) => held.row === row) ?? best;
+  }
+  if (!best) for (const held of state.held) if (!best || held.edge.length > best.edge.length) best = held;
+  if (best) state.held = state.held.slice(0, state.held.indexOf(best));
+  return best;
+}
+
+/** Bands and borders are worked onto the sewn garment: the yarn is joined somewhere on it. */
+function startsOnGarment(clauses: readonly Clause[]): boolean {
+  return clauses.some(
+    (clause) =>
+      clause.kind === "join-yarn" ||
+      clause.kind === "along" ||
+      (clause.kind === "work" && clause.target.what.is === "row-end"),
+  );
 }
 
 /** A chain at the start that is not a turning chain: a new part begins, as after fastening off. */

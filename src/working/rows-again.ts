@@ -1,7 +1,8 @@
 import type { Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { rowsToMeasure } from "./lengths.ts";
-import type { PieceState, WorkedRow } from "./piece.ts";
+import type { NamedPart } from "./named-parts.ts";
+import type { WorkedRow } from "./piece.ts";
 import type { PieceWork } from "./piece-work.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -31,11 +32,11 @@ export function workRowsAgain(
   clause: RepeatRowsClause,
   first: number | null,
   count: number | null,
-  otherPiece: (name: string) => PieceState | undefined,
+  part: (name: string) => NamedPart | undefined,
   troubles: Trouble[],
 ): RowsDone {
   const { state } = work;
-  const cycle = rowsMeant(work, clause, otherPiece, troubles);
+  const cycle = rowsMeant(work, clause, part, troubles);
   if (cycle === null) {
     state.number = null;
     return {
@@ -59,23 +60,57 @@ export function workRowsAgain(
     open = true;
     rowsToMeasure(work, clause.until, troubles);
   }
-  let number = first ?? (state.number === null ? null : state.number + 1);
+  const cut = Math.min(rows, MOST_ROWS);
+  const list = Array.from({ length: cut }, (_, at) => cycle[at % cycle.length] as WorkedRow);
+  const done = workRowList(
+    work,
+    instruction,
+    list,
+    first ?? (state.number === null ? null : state.number + 1),
+    troubles,
+    {
+      cycle: cycle.length,
+      stitches: untilStitches,
+    },
+  );
+  if (open) {
+    state.number = null;
+    state.rowsWorked = null;
+  }
+  checkEnding(work, clause, done.rows, open, troubles);
+  return open ? { ...done, next: null } : done;
+}
+
+/**
+ * Works rows of the pattern again in the order given.
+ *
+ * @param stop  how many rows make one turn of the reference, and the count at which to stop
+ */
+export function workRowList(
+  work: PieceWork,
+  instruction: Instruction,
+  list: readonly WorkedRow[],
+  first: number | null,
+  troubles: Trouble[],
+  stop: { readonly cycle: number; readonly stitches: number | null } = { cycle: list.length, stitches: null },
+): RowsDone {
+  const { state } = work;
+  let number = first;
   let unknown: string | null = null;
   let trust = false;
-  let done = 0;
   let startFlips: number | null = null;
-  for (; done < Math.min(rows, MOST_ROWS); done++) {
+  let done = 0;
+  for (const row of list) {
     if (
-      untilStitches !== null &&
+      stop.stitches !== null &&
       state.edge &&
       !isUnknown(state.edge) &&
-      countStitches(state.edge).stitches === untilStitches
+      countStitches(state.edge).stitches === stop.stitches
     )
       break;
-    const row = cycle[done % cycle.length] as WorkedRow;
     const again = {
       repeated: row.label || (row.number === null ? "the row" : `Row ${row.number}`),
-      time: Math.floor(done / cycle.length) + 1,
+      time: Math.floor(done / Math.max(1, stop.cycle)) + 1,
     };
     const result = work.workOneRow(
       { ...instruction, label: labelAgain(instruction, row) },
@@ -89,17 +124,9 @@ export function workRowsAgain(
     unknown ??= result.unknown;
     trust ||= result.trust;
     if (number !== null) number++;
-    if (result.stop) {
-      done++;
-      break;
-    }
+    done++;
+    if (result.stop) break;
   }
-  if (open) {
-    state.number = null;
-    state.rowsWorked = null;
-    number = null;
-  }
-  checkEnding(work, clause, done, open, troubles);
   return { rows: done, unknown, trust, next: number, startFlips };
 }
 
@@ -107,7 +134,7 @@ export function workRowsAgain(
 function rowsMeant(
   work: PieceWork,
   clause: RepeatRowsClause,
-  otherPiece: (name: string) => PieceState | undefined,
+  part: (name: string) => NamedPart | undefined,
   troubles: Trouble[],
 ): readonly WorkedRow[] | null {
   const { state } = work;
@@ -120,8 +147,8 @@ function rowsMeant(
       troubles.push({ is: "row-not-found", span: rows.span, asked: `the last ${count} rows` });
     return null;
   }
-  const from = rows.piece ? otherPiece(rows.piece) : state;
-  if (!from) {
+  const named = rows.piece ? part(rows.piece) : undefined;
+  if (rows.piece && !named) {
     troubles.push({ is: "piece-not-found", span: rows.span, asked: rows.piece ?? "" });
     return null;
   }
@@ -132,9 +159,9 @@ function rowsMeant(
     if (start === null || end === null || Math.abs(end - start) > MOST_ROWS) return null;
     const step = start <= end ? 1 : -1;
     for (let number = start; step > 0 ? number <= end : number >= end; number += step) {
-      const row = from.rowNumbered(number);
+      const row = named ? named.rows.find((each) => each.number === number) : state.rowNumbered(number);
       if (!row) {
-        if (from.rows.length > 0)
+        if (named || state.rows.length > 0)
           troubles.push({ is: "row-not-found", span: rows.span, asked: `Row ${number}` });
         return null;
       }

@@ -9,9 +9,12 @@ import { Stuck, Unknowable } from "./trouble.ts";
 export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clause[]): void {
   const { target } = clause;
   const cursor = hands.needCursor(clause.span);
-  if (isUnknown(cursor.edge)) throw new Unknowable("the edge is not known");
   const count = target.count ? hands.number(target.count) : 1;
   if (count === 0) return;
+  if (isUnknown(cursor.edge)) {
+    if (target.count || target.ref === "next" || target.ref === "here") return;
+    throw new Unknowable("the edge is not known");
+  }
   if (clause.to) {
     const seeker = needSeeker(hands, target);
     if (!goToNext(cursor, seeker)) nothingThere(hands, target);

@@ -14,6 +14,7 @@ import {
   nothingThere,
   seekerFor,
   takesOf,
+  UNKNOWN_EDGE,
 } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { canWork, placesMade, rowStitch, staysInPlace } from "./units.ts";
@@ -29,6 +30,10 @@ export function workStitches(
   const { target } = clause;
   const places = target.count ? hands.number(target.count) : null;
   if (said === 0 || places === 0) return;
+  if (clause.stitch === "sl st" && closesRound(hands, clause)) {
+    hands.joined = true;
+    return;
+  }
   const special = hands.table.specials.get(clause.stitch);
   if (special && canWork(special) && !staysInPlace(special)) {
     workWandering(hands, clause, special.clauses, said, places, after);
@@ -70,13 +75,37 @@ export function workStitches(
     before,
   );
   const only = made[0];
-  if (only && made.length === 1 && perPlace === 1 && takes === 1 && from && hands.cursor?.edge.some(isMarked))
+  if (clause.named && made.length * perPlace > 1) {
+    const all = Array.from({ length: perPlace }, () => made).flat();
+    hands.out.addUnit(
+      all.map((place, at) => inGroup(place, clause.named as string, at, all.length)),
+      times,
+    );
+  } else if (
+    only &&
+    made.length === 1 &&
+    perPlace === 1 &&
+    takes === 1 &&
+    from &&
+    hands.cursor?.edge.some(isMarked)
+  )
     putAlongMarks(hands, only, from, seekerFor(hands, target), times);
   else put(hands, made, times, perPlace, target.what.is === "marked");
   const loops = clause.loops ?? target.loops ?? hands.loops;
   if (loops === "front" || loops === "back") hands.singly[loops] += times * takes;
   hands.entered = "place";
   note();
+}
+
+/** A slip stitch when the round is used up is the join, whatever it is called: "24 sc, 1 ss, 1 ch". */
+function closesRound(hands: Hands, { target }: WorkClause): boolean {
+  if (hands.holding || !hands.started) return false;
+  const { cursor } = hands;
+  if (!cursor) return hands.entered === "ring";
+  if (cursor.edge.runs[0]?.unit[0]?.role === "ring") return true;
+  if (target.ref === "first" || target.what.is === "turning-chain" || target.of?.what.is === "turning-chain")
+    return cursor.edge.closed && hands.started && !hands.nothingButSlips();
+  return cursor.edge.closed && hands.countStitchesLeft() === 0 && !hands.nothingButSlips();
 }
 
 /** Where a stitch goes in: moves the cursor and says how many times and how many in each place. */
@@ -92,8 +121,9 @@ function enter(
 ): { readonly times: number; readonly perPlace: number } {
   const { target } = clause;
   const once = { times: 1, perPlace: said ?? 1 };
+  if (target.what.is === "row-end") goToRowEnds(hands, places !== null);
+  if (hands.cursor && isUnknown(hands.cursor.edge)) return enterUnknown(clause, said, places, takes);
   const cursor = hands.needCursor(target.span);
-  if (isUnknown(cursor.edge)) throw new Unknowable("the edge is not known");
   if (target.rowsBelow !== undefined || target.ofRow !== undefined || target.what.is === "skipped")
     return enterEarlierRow(hands, clause, said, places, takes, after, before);
   if (target.what.is === "base") {
@@ -154,9 +184,42 @@ function enter(
       if (have % takes !== 0)
         throw new Stuck({ is: "repeat-leaves", span: clause.span, have, takes, fixed: 0 });
       if (takePlaces(cursor, seeker, have, limitLeft).passed > 0) hands.lace = true;
-      return { times: have / takes, perPlace: said ?? 1 };
+      // "24 sc in each st around" says the whole count, not 24 into every stitch.
+      return {
+        times: have / takes,
+        perPlace: said !== null && (said > MOST_IN_ONE || said === have) ? 1 : (said ?? 1),
+      };
     }
   }
+}
+
+/** More stitches than anybody works into each of a row of places. */
+const MOST_IN_ONE = 9;
+
+/** Along the side of the piece; where so many row ends are said, they may be of any part of it. */
+function goToRowEnds(hands: Hands, counted: boolean): void {
+  if (hands.cursor?.edge.some((place) => place.role === "row-end")) return;
+  hands.moveTo(counted ? UNKNOWN_EDGE : hands.table.rowEnds());
+}
+
+/** On an edge of which nothing is known the words' own numbers count, and nothing is held against them. */
+function enterUnknown(
+  clause: WorkClause,
+  said: number | null,
+  places: number | null,
+  takes: number,
+): { readonly times: number; readonly perPlace: number } {
+  const { target } = clause;
+  const open = target.ref === "each" || target.ref === "every-other" || target.ref === "nth";
+  if (
+    places === null &&
+    (open || (target.what.is !== "any" && target.ref !== "same" && said === null && target.ref !== "first"))
+  )
+    throw new Unknowable("the edge is not known");
+  if (target.ref === "here") return { times: said ?? 1, perPlace: 1 };
+  if (places === null) return { times: 1, perPlace: said ?? 1 };
+  const one = said === null || said === 1 || (said === places && !target.each);
+  return { times: places / takes, perPlace: one ? 1 : said };
 }
 
 /** "2 sc in next 3 sts": one in each where the numbers agree, else so many in each place. */
@@ -202,7 +265,14 @@ function enterNext<T>(hands: Hands, target: Target, post: boolean, want: number,
 function namedOrAny(hands: Hands, target: Target): Seeker {
   const { edge } = hands.needCursor(target.span);
   const seeker = seekerFor(hands, target);
-  if (edge.some((place) => seeker.takes(place) > 0)) return seeker;
+  if (edge.some((place) => seeker.takes(place) > 0)) {
+    if (target.what.is !== "stitch" || seeker.group !== undefined || target.and) return seeker;
+    // "2 sc in each sc" of a row that has a bobble among its sc: some writers mean the sc alone, some every stitch.
+    const mixed = edge.some((place) => place.counted && place.role === "stitch" && seeker.takes(place) === 0);
+    if (!mixed) return seeker;
+    const reading = hands.table.choices.take("named-stitch-means-any", 2, target.span);
+    return reading === 0 ? seeker : seekAny(edge, hands.table.manner);
+  }
   if (target.what.is === "stitch" && !hands.table.specials.has(target.what.code) && !isTrusted(edge)) {
     hands.misnamed.push({ span: target.span, code: target.what.code });
     return seekAny(edge, hands.table.manner);
@@ -231,7 +301,7 @@ function notEnough(hands: Hands, target: Target, seeker: Seeker, have: number, n
   const taken = all - hands.countLeft();
   throw new Stuck({
     is: "not-enough",
-    span: target.span,
+    span: target.span.to > target.span.from ? target.span : hands.at,
     have: all,
     need: Math.max(all + need - have, taken + need),
   });

@@ -9,7 +9,11 @@ import { Stuck, Unknowable } from "./trouble.ts";
 /** An edge of which nothing is known, not even how long it is. */
 export const UNKNOWN_EDGE = new Edge([{ unit: [UNKNOWN_PLACE], times: 0 }], false);
 
-export const isUnknown = (edge: Edge): boolean => edge === UNKNOWN_EDGE;
+/** Whether nothing is known of an edge, from whichever side it is seen. */
+export function isUnknown(edge: Edge): boolean {
+  const run = edge.runs[0];
+  return edge.runs.length === 1 && run?.times === 0 && run.unit[0] === UNKNOWN_PLACE;
+}
 
 /** Whether an edge has places whose kind was taken on trust. */
 export const isTrusted = (edge: Edge): boolean => edge.some((place) => place.role === "unknown");

@@ -74,7 +74,8 @@ export function placesMade(hands: Hands, stitch: string, rest: readonly Clause[]
   const special = hands.table.specials.get(stitch);
   if (special) {
     if (canWork(special)) return specialPlaces(hands, special);
-    if (!hasStitch(stitch)) return [inGroup(stitchPlace(stitch), stitch, 0, 1)];
+    if (!hasStitch(stitch) && stitch !== "inc" && stitch !== "dec")
+      return [inGroup(stitchPlace(stitch), stitch, 0, 1)];
   }
   if (stitch === "inc") {
     const base = stitchPlace(rowStitch(hands, rest));

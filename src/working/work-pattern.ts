@@ -1,18 +1,10 @@
-import type { Definition, Instruction, PatternTree } from "../notation/index.ts";
+import type { Definition, PatternTree } from "../notation/index.ts";
 import { settleChoices } from "./choices.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { reportWork } from "./report.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import type { WorkedPattern } from "./worked.ts";
-
-/** An instruction with the piece it stands in. */
-export interface Placed {
-  readonly instruction: Instruction;
-  readonly piece: string;
-  readonly pieceAt: number;
-  /** Index of the piece whose yarn it goes on with: sections share the turns of the piece they belong to. */
-  readonly strandAt: number;
-}
+import type { Placed } from "./worked-sizes.ts";
 
 /**
  * Works a whole pattern stitch by stitch in every size, and says what a maker would find wrong. Never throws on the designer's
@@ -35,7 +27,8 @@ export function workPattern(tree: PatternTree): WorkedPattern {
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
   });
-  const report = reportWork(tree, placed, settled.outcome.lines, settled.choices);
+  const chainsCount = settled.choices.taken.get("chains-in-counts") === 1;
+  const report = reportWork({ tree, placed, outcomes: settled.outcome.lines, chainsCount }, settled.choices);
   const seams = placed.flatMap(({ instruction, piece }) =>
     instruction.clauses.flatMap((clause) =>
       clause.kind === "seam" ? compareSeam(tree, clause, settled.outcome.pieces, piece) : [],
@@ -58,7 +51,7 @@ function wrongOf(outcomes: readonly (readonly LineOutcome[])[]): number {
         )
       )
         wrong += 10;
-      if (line.unknown !== null && line.made !== "nothing") wrong += 4;
+      if (line.unknown !== null && line.made !== "nothing") wrong += 10;
       wrong += line.misnamed.length;
     }
   return wrong;
@@ -77,9 +70,23 @@ const COUNTS_AGAINST: ReadonlySet<string> = new Set([
 
 function specialsOf(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
   const specials = new Map<string, Definition>();
-  for (const definition of definitions)
-    for (const name of definition.names) if (!specials.has(name)) specials.set(name, definition);
+  for (const definition of definitions) {
+    const plain = withoutName(definition);
+    for (const name of definition.names) if (!specials.has(name)) specials.set(name, plain);
+  }
   return specials;
+}
+
+/** "inc - increase: 2 sc in next st": the name said again before what is done is no stitch of its own. */
+function withoutName(definition: Definition): Definition {
+  const [first, ...rest] = definition.clauses;
+  const names =
+    first?.kind === "work" &&
+    first.target.ref === "here" &&
+    (definition.names.includes(first.stitch) || ["inc", "dec"].includes(first.stitch));
+  return names && rest.some((clause) => clause.kind !== "aside")
+    ? { ...definition, clauses: rest }
+    : definition;
 }
 
 /** Whether the document says "turn" at most of its rows, so that a row without one is an oversight and not a habit. */

@@ -8,7 +8,7 @@ export interface Facts {
 
 export const workedOnNothing = declare<Facts>({
   code: "rows/worked-on-nothing",
-  severity: "error",
+  severity: "warning",
   what: (d) => `${d.row} ${verb(d.row, "has", "have")} nothing to work into.`,
   why: () => "No chain, ring or foundation row stands before it in this piece.",
   todo: () => [

@@ -1,0 +1,56 @@
+import type { PieceState, WorkedRow } from "./piece.ts";
+
+/** Rows that a name means: a piece, a section of one, or a section told with its piece ("rib of the Back", "Back armholes"). */
+export interface NamedPart {
+  readonly piece: PieceState;
+  readonly rows: readonly WorkedRow[];
+  /** The whole piece is meant. */
+  readonly whole: boolean;
+}
+
+const LITTLE_WORDS = new Set(["the", "of", "for", "a", "an", "and", "to", "in", "on"]);
+
+const wordsOf = (name: string): string[] =>
+  name
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
+    .map((word) => word.replace(/s$/, ""));
+
+/** Finds what a name means among the pieces worked so far, the present one last; undefined where nothing has the name. */
+export function partNamed(
+  name: string,
+  pieces: readonly PieceState[],
+  present: PieceState,
+): NamedPart | undefined {
+  const wanted = wordsOf(name);
+  if (wanted.length === 0) return undefined;
+  let best: { part: NamedPart; extra: number } | undefined;
+  const consider = (part: NamedPart, words: readonly string[]): void => {
+    if (part.rows.length === 0 || !wanted.every((word) => words.includes(word))) return;
+    const extra = words.length - wanted.length;
+    if (!best || extra < best.extra) best = { part, extra };
+  };
+  for (const piece of pieces) {
+    if (piece !== present) consider({ piece, rows: piece.rows, whole: true }, wordsOf(piece.name));
+    for (const at of new Set(piece.rows.map((row) => row.sectionAt))) {
+      const rows = piece.rows.filter((row) => row.sectionAt === at);
+      const section = rows[0]?.section ?? "";
+      if (section === piece.name) continue;
+      consider({ piece, rows, whole: false }, [...wordsOf(piece.name), ...wordsOf(section)]);
+      consider({ piece, rows, whole: false }, wordsOf(section));
+    }
+  }
+  return best?.part;
+}
+
+/** The last section of a piece that some words name; null where they name none. */
+export function lastSectionNamed(words: string, piece: PieceState): number | null {
+  const said = wordsOf(words);
+  let last: number | null = null;
+  for (const row of piece.rows) {
+    if (row.section === piece.name) continue;
+    if (wordsOf(row.section).every((word) => said.includes(word))) last = Math.max(last ?? 0, row.sectionAt);
+  }
+  return last;
+}

@@ -1,0 +1,68 @@
+import { type Finding, namesOf } from "../base/index.ts";
+import { sideContradictsTurns } from "./findings/index.ts";
+import type { LineOutcome } from "./maker.ts";
+import { type SideTold, type StrandSides, settleSides } from "./sides.ts";
+import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";
+
+/** The sides of every strand, by size, piece and strand. */
+export type SideTable = ReadonlyMap<string, StrandSides>;
+
+/** Which strand a line of one size belongs to. */
+export const strandKey = (
+  size: number,
+  at: number,
+  placed: readonly Placed[],
+  outcome: LineOutcome,
+): string => `${size}:${pieceStart(placed, at)}:${outcome.strand}`;
+
+/** Sections of a piece share its turns; what tells pieces apart is the strand, which begins anew with the piece. */
+function pieceStart(placed: readonly Placed[], at: number): number {
+  return placed[at]?.strandAt ?? 0;
+}
+
+/** Settles the sides of every strand by the words about them. */
+export function settleAllSides(work: WorkedSizes): SideTable {
+  const { placed, outcomes } = work;
+  const told = new Map<string, SideTold[]>();
+  outcomes.forEach((lines, size) => {
+    lines.forEach((outcome, at) => {
+      if (!outcome.worked || outcome.made === "nothing" || outcome.made === "foundation") return;
+      const key = strandKey(size, at, placed, outcome);
+      const side = placed[at]?.instruction.label?.side;
+      if (side) {
+        const list = told.get(key) ?? [];
+        list.push({ line: at, flips: outcome.flipsFirst, side });
+        told.set(key, list);
+      }
+    });
+  });
+  return new Map([...told].map(([key, list]) => [key, settleSides(list)]));
+}
+
+/** Findings about a side tag that the turns contradict. */
+export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): Finding[] {
+  const { tree, placed, outcomes } = work;
+  const { instruction, piece } = placed[at] as Placed;
+  const side = instruction.label?.side;
+  if (!side) return [];
+  const wrong = outcomes.flatMap((lines, size) => {
+    const outcome = lines[at] as LineOutcome;
+    return sides.get(strandKey(size, at, placed, outcome))?.contradicted.some((word) => word.line === at)
+      ? [size]
+      : [];
+  });
+  if (wrong.length === 0) return [];
+  const row = sayRow(placed[at] as Placed);
+  return [
+    sideContradictsTurns.at(
+      { span: instruction.label?.span ?? instruction.span, piece, row, sizes: wrong },
+      {
+        row,
+        written: side,
+        worked: side === "RS" ? "WS" : "RS",
+        before: labelBefore(work, at),
+        sizes: namesOf(tree.sizes, wrong),
+      },
+    ),
+  ];
+}

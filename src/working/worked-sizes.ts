@@ -1,0 +1,45 @@
+import type { Instruction, PatternTree } from "../notation/index.ts";
+import type { LineOutcome } from "./maker.ts";
+
+/** An instruction with the piece it stands in. */
+export interface Placed {
+  readonly instruction: Instruction;
+  readonly piece: string;
+  readonly pieceAt: number;
+  /** Index of the piece whose yarn it goes on with: sections share the turns of the piece they belong to. */
+  readonly strandAt: number;
+}
+
+/** A pattern as all its sizes worked it, side by side. */
+export interface WorkedSizes {
+  readonly tree: PatternTree;
+  readonly placed: readonly Placed[];
+  /** By size, then by instruction. */
+  readonly outcomes: readonly (readonly LineOutcome[])[];
+  /** The pattern counts the chains inside its rows as stitches. */
+  readonly chainsCount: boolean;
+}
+
+/** How each size came out at one instruction. */
+export function outcomesAt(work: WorkedSizes, at: number): readonly LineOutcome[] {
+  return work.outcomes.map((lines) => lines[at] as LineOutcome);
+}
+
+/** A row as findings call it. */
+export function sayRow({ instruction }: Placed): string {
+  return instruction.label?.words ?? "This line";
+}
+
+/** What the last row before an instruction is called. */
+export function labelBefore({ placed, outcomes }: WorkedSizes, at: number): string {
+  for (let before = at - 1; before >= 0; before--) {
+    const outcome = outcomes
+      .map((lines) => lines[before])
+      .find((line) => line?.worked && line.made !== "nothing");
+    if (!outcome) continue;
+    return outcome.made === "foundation"
+      ? "the foundation"
+      : (placed[before]?.instruction.label?.words ?? "the row before");
+  }
+  return "the row before";
+}
