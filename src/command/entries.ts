@@ -136,7 +136,9 @@ function rowEntries(view: View, line: WorkedLine): Entry[] {
     for (const [kind, printed] of Object.entries(line.printedKinds ?? {})) {
       const worked = line.kinds[kind] ?? printed.map(() => null);
       if (!differ(pick(view, printed), pick(view, worked))) continue;
-      more(`${kind} worked`, pick(view, worked).map(sayCount), "more");
+      // A row of one kind has its worked count above already.
+      if (differ(pick(view, worked), pick(view, line.stitches)))
+        more(`${kind} worked`, pick(view, worked).map(sayCount), "more");
       tellApart(view, `${kind} printed`, printed, worked, more, tone);
     }
   }

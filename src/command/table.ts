@@ -22,7 +22,6 @@ interface Column {
 }
 
 const GUTTER = { error: "!!", warning: "! " };
-const LONGEST_LABEL = 24;
 const SHORTEST_LABEL = 10;
 /** Labels give way to the numbers down to this, where they are longer. */
 const CUT_LABEL = 13;
@@ -52,7 +51,8 @@ function measure(view: View, entries: readonly Entry[], width: number): Measures
   const rows = entries.filter((entry) => entry.values.length > 0);
   const line = most(entries.map((entry) => String(entry.line ?? "")));
   const side = most(rows.map((entry) => entry.side));
-  const wanted = Math.min(LONGEST_LABEL, Math.max(SHORTEST_LABEL, most(rows.map((entry) => entry.label))));
+  const longest = Math.max(24, Math.floor(width / 4));
+  const wanted = Math.min(longest, Math.max(SHORTEST_LABEL, most(rows.map((entry) => entry.label))));
   const sizes = headsOf(view).map((head, at) => {
     const values = rows.map((entry) => entry.values[at] ?? "");
     const tail = values.some((value) => value.endsWith(TRUSTED)) ? TRUSTED.length : 0;
