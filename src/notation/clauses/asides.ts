@@ -99,6 +99,32 @@ export function readTalk(reading: Reading): Clause | null {
   });
 }
 
+/**
+ * "At the end of Row 9, do not turn", "at end of last row, fasten off": speaks of one row of several. Where it says only how that row
+ * is left it is an aside; where it works anything, it is for another row than this clause list and stays a remark.
+ */
+export function readAtRowEnd(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    if (!cursor.accept("at|on the? end of")) return null;
+    cursor.accept("the");
+    const one = cursor.accept("last|final row|rnd|round") || (cursor.accept("row|rnd|round|rd") && cursor.isNumber() && (cursor.at += 1) > 0) || (cursor.isNumber() && cursor.fits("row|rnd|round", 1) && (cursor.at += 2) > 0);
+    if (!one || cursor.isOpener() || cursor.isMark("-")) return null;
+    cursor.accept(",|:");
+    const from = cursor.at;
+    let works = false;
+    while (!cursor.done && !cursor.fits(".|;")) {
+      const token = cursor.token();
+      if (token?.is === "number" || (token?.is === "word" && stitchAt(cursor, reading, 0, false) && !/^(sl|ss|slst|slip)$/u.test(token.norm))) works = true;
+      cursor.at += 1;
+    }
+    const span = cursor.spanFrom(start);
+    if (cursor.at === from || !works) return { kind: "aside", span };
+    return { kind: "remark", span, words: reading.words(span) };
+  });
+}
+
 /** Aside to the end of the step: care to be taken, tails to be left, another way to do it, where the hook passes. */
 function readToBoundary(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
@@ -119,7 +145,7 @@ function tailAhead(reading: Reading): boolean {
   const { cursor } = reading;
   for (let ahead = 0; ahead < 6; ahead += 1) {
     if (cursor.isBoundary(ahead)) return false;
-    if (cursor.fits("tail|end|yarn|inch|inches|in|cm|ends|tails|length", ahead) || cursor.isMark('"', ahead)) return true;
+    if (cursor.fits("tail|end|yarn|inch|inches|cm|ends|tails|length", ahead) || cursor.isMark('"', ahead)) return true;
     if (cursor.fits("st|sts|stitch|stitches|ch|chs|chains|unworked|sc|dc|hdc|tr", ahead)) return false;
   }
   return false;

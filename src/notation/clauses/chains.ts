@@ -164,6 +164,7 @@ function readVerb(reading: Reading): boolean {
     cursor.accept("counts|count|counted|counting|acts|act|acting|replaces|replace|replacing|equals|equal|forms|makes|is|are|represents") ||
     cursor.accept("=") ||
     cursor.accept("in place|lieu|instead of") ||
+    cursor.accept("as a? replacement|substitute|stand-in for|of") ||
     cursor.accept("for|as")
   );
 }

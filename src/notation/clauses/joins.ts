@@ -82,7 +82,7 @@ function slipToJoin(reading: Reading): JoinClause | null {
     const ring = acceptRing(reading);
     return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring };
   }
-  if (cursor.accept("to join|close|connect")) return finishJoin(reading, start, "sl st", true);
+  if (cursor.accept("to join|close|connect")) return finishJoin(reading, start, "sl st");
   cursor.accept("join|joining");
   const place = cursor.attempt(() => readPlace(reading));
   if (!place) return ringOf(reading, start, null);
@@ -91,7 +91,7 @@ function slipToJoin(reading: Reading): JoinClause | null {
   if (said) cursor.accept("the? rnd|round|circle|ring|row|in-the-round");
   const closes = place.target.ref === "first" || place.target.what.is === "turning-chain" || (place.target.ref === "nth" && place.target.of !== undefined);
   if (!ring && !said && !(closes && endsHere(reading))) return null;
-  const target = said && !cursor.tokens.slice(start, cursor.at).some((token) => token.is === "word" && /^(sp|space|lp|loop)/u.test(token.norm)) ? asTurningChain(place.target) : place.target;
+  const target = said ? asTurningChain(reading, place.target) : place.target;
   return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target, ring };
 }
 
@@ -158,12 +158,13 @@ function finishJoin(reading: Reading, start: number, stitch: string, ringBefore 
   ring = ring || acceptRing(reading);
   cursor.accept("to join") ;
   cursor.accept("to form last|final? loop|lp|sp|space|ch-sp");
-  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place ? asTurningChain(place.target) : null, ring };
+  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place ? asTurningChain(reading, place.target) : null, ring };
 }
 
 /** "join to ch 2": without the word "space" a chain that a round is joined to is the one it began with. */
-function asTurningChain(target: Target): Target {
+function asTurningChain(reading: Reading, target: Target): Target {
   if (target.what.is !== "space" || target.what.chains === undefined || target.what.corner) return target;
+  if (/\b(?:sps?|spaces?|lps?|loops?)\b/iu.test(reading.words(target.span))) return target;
   return { ...target, ref: "any", what: { is: "turning-chain", chains: target.what.chains } };
 }
 

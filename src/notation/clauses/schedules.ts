@@ -89,6 +89,10 @@ export function acceptTogether(reading: Reading): boolean {
 }
 
 function readEdgeWord(reading: Reading): ScheduleClause["where"] | null {
+  return reading.cursor.attempt(() => edgeWord(reading));
+}
+
+function edgeWord(reading: Reading): ScheduleClause["where"] | null {
   const { cursor } = reading;
   cursor.accept("at|on|in|to|for");
   cursor.accept("the");
@@ -99,6 +103,9 @@ function readEdgeWord(reading: Reading): ScheduleClause["where"] | null {
   if (cursor.accept("each|every marker|m|marked") || cursor.accept("either|both|each side|sides of marker|markers|m")) return "each-marker";
   if (cursor.accept("neck|neckline|front-neck side|edge|edges|end?") || cursor.accept("front|centre|center neck? edge|end")) return "neck-edge";
   if (cursor.accept("armhole|arm|armholes|raglan|sleeve|side|shoulder edge|edges|end|hole")) return "armhole-edge";
+  if (cursor.accept("neck")) return "neck-edge";
+  if (cursor.accept("armhole|armholes")) return "armhole-edge";
+  if (cursor.accept("top|bottom|front|lower|hand|shoulder edge|end|side?")) return "one-edge";
   if (cursor.accept("beg|beginning|start")) return "beginning";
   if (cursor.accept("one|1|other|inner|outer|same|this|that|shaped end|edge|side")) return "one-edge";
   if (cursor.accept("end|last")) return "end";

@@ -62,6 +62,8 @@ function openLength(reading: Reading, start: number): SeamClause["open"] | null 
   return null;
 }
 
+const PIECES = new Set(["back", "front", "left", "right", "sleeve", "sleeves", "first", "second", "other", "body", "yoke", "shoulder", "pocket", "sock", "mitten", "cuff"]);
+
 /** "Work as for Left Front, reversing shaping", "same as back to row 12", "as Back". */
 export function readAsPiece(reading: Reading): AsPieceClause | null {
   return reading.cursor.attempt(() => {
@@ -77,9 +79,12 @@ export function readAsPiece(reading: Reading): AsPieceClause | null {
     ) {
       return null;
     }
-    cursor.accept("for|with|on");
+    const told = cursor.accept("for|with|on");
     cursor.accept("the|your");
     const from = cursor.at;
+    const bareAs = !told && cursor.at - start <= 2 && /^as/iu.test(cursor.wordsFrom(start));
+    const head = cursor.token();
+    if (bareAs && !(head?.is === "word" && (/^\p{Lu}/u.test(head.text) || PIECES.has(head.norm)))) return null;
     if (cursor.fits("row|rnd|round|rows|rnds|rounds|follows|follow|you|before|if|many|long|in|needed|desired|directed|needed|usual|a|dc|sc|hdc|shown|set|instructed|necessary|described|often|at|you'd")) return null;
     while (cursor.isWord() && cursor.at - from < 4 && !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev")) cursor.at += 1;
     if (cursor.at === from) return null;

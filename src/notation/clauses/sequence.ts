@@ -1,7 +1,7 @@
 import type { Span } from "../../base/index.ts";
 import { readClaim } from "../claims.ts";
 import type { Clause, RepeatClause } from "../tree.ts";
-import { readAside, readTalk, skipFiller } from "./asides.ts";
+import { readAside, readAtRowEnd, readTalk, skipFiller } from "./asides.ts";
 import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brackets.ts";
 import { readChain, readCountsAs } from "./chains.ts";
 import { readColour, readHook, readMarker } from "./colours.ts";
@@ -29,6 +29,7 @@ const readFacingClause: ClauseReader = (reading) => {
 /** Order matters only where one form of words begins another: the longer form stands first. */
 const READERS: readonly ClauseReader[] = [
   readSizeOnly,
+  readAtRowEnd,
   readLateEnding,
   readRepeatRows,
   readSchedule,
@@ -236,7 +237,12 @@ class Sequence {
     const last = this.lastMeant();
     if (!last) return false;
     if (["turn", "join", "fasten-off", "repeat-rows", "even", "evenly", "do-not-turn", "do-not-join", "leave", "schedule"].includes(last.kind)) return true;
-    if (last.kind === "repeat") return last.stop.by === "limit" || last.stop.by === "times";
+    if (last.kind === "repeat") {
+      if (last.stop.by === "limit") return last.stop.limit.at === "end";
+      // After "6 times" a comma goes on with the row, a full stop may end it.
+      const before = this.reading.cursor.tokens[this.reading.cursor.at - 1];
+      return last.stop.by === "times" && before?.is === "mark" && before.text !== ",";
+    }
     if (last.kind === "work" || last.kind === "group") return (last.target.ref === "each" || last.target.ref === "last" || last.target.what.is === "turning-chain") && this.worked();
     return false;
   }

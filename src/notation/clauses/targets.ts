@@ -158,6 +158,7 @@ function readCore(reading: Reading, start: number): Target | null {
   if (!draft.noun && draft.ref !== null && looksForeign(reading)) return null;
   if (draft.noun?.every) draft.each = true;
   readTail(reading, draft);
+  bareChainIsTurning(reading, draft);
   const and = draft.each || draft.ref === "each" || draft.ref === "every-other" ? readFurtherKinds(reading) : [];
   if (and.length > 0) readTail(reading, draft);
   const limited = draft.each || draft.ref === "each" || draft.ref === "every-other" || draft.ref === "here" || draft.ref === null;
@@ -180,6 +181,16 @@ function readCore(reading: Reading, start: number): Target | null {
     aside: undefined,
   };
   return made<Target>(target as never);
+}
+
+/** "3rd of 3 ch", "3rd ch of ch-4": a chain named by its length and not as a space is the one the row began with. */
+function bareChainIsTurning(reading: Reading, draft: Draft): void {
+  const of = draft.of;
+  if (of?.what.is !== "space" || of.what.chains === undefined || of.what.corner || draft.ref !== "nth") return;
+  const words = reading.words(of.span);
+  if (/sp|loop|lp|arch/iu.test(words)) return;
+  draft.of = { ...of, ref: "any", what: { is: "turning-chain", chains: of.what.chains } };
+  if (!draft.noun || draft.noun.what.is === "any") draft.noun = { what: { is: "chain" }, plural: false };
 }
 
 /** "sc in next 3 sts across": the limit after a number says nothing more. */
@@ -394,6 +405,7 @@ function readTail(reading: Reading, draft: Draft): void {
   const { cursor } = reading;
   for (let guard = 0; guard < 8; guard += 1) {
     if (cursor.accept("from|to your|the? hook|hk|hook's|needle") || cursor.accept("of|on|off hook|hk")) draft.from = "hook";
+    else if (cursor.accept("on|in|of the? foundation|base|starting? ch|chain") && (cursor.isBoundary() || cursor.fits("and|then|rep|sc|dc|hdc"))) continue;
     else if (cursor.accept("from the? end|marker") || cursor.accept("before the? end")) draft.from = "end";
     else if (cursor.accept("from the? beg|beginning|start")) draft.from = "start";
     else if (readBelow(reading, draft)) continue;

@@ -1,5 +1,6 @@
 import { joinSpans } from "../../base/index.ts";
 import { stitchAt } from "../stitch-words.ts";
+import type { Token } from "../token.ts";
 import type { Amount, Clause, GroupClause, LoopWord, Target, WorkClause } from "../tree.ts";
 import { readAmount, readAmountOrArticle, singleValue } from "./amounts.ts";
 import { made, type Reading } from "./reading.ts";
@@ -297,10 +298,13 @@ export function readUnderstood(reading: Reading): Clause | null {
   const token = cursor.token();
   const count = readAmount(reading);
   const before = cursor.at;
-  if (!count && !cursor.fits("in|into|over|under|around|on|through|thru")) return null;
+  if (!count && !cursor.fits("in|into|over|under|around|on|through|thru the? next|each|every|ea|last|first|same|rem|remaining|nx|nxt|following|both|all|center|corner|1st")) return null;
   const place = readPlace(reading) ?? (count ? null : undefined);
   if (place === undefined) return null;
   if (!place && !cursor.isBoundary()) return null;
+  // "from row 3": a number behind other words of its step is no count of stitches.
+  const ahead = cursor.tokens[cursor.tokens.indexOf(token as Token) - 1];
+  if (!place && ahead && !(ahead.is === "mark" || (ahead.is === "word" && /^(and|then)$/u.test(ahead.norm)))) return null;
   if (!place && before === cursor.at && token?.is === "number" && token.text.startsWith("(")) return null;
   const target = place?.target ?? hereTarget(cursor.spanFrom(start));
   const span = cursor.spanFrom(start);
