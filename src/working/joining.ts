@@ -52,7 +52,7 @@ export function joinYarn(hands: Hands, clause: JoinYarnClause): void {
     const named = target.what.is === "space" || target.what.is === "corner" || target.what.is === "marked";
     if (named && target.ref !== "same") startRoundAt(hands, target);
   }
-  if (clause.stitch && hasStitch(clause.stitch)) {
+  if (clause.stitch && clause.stitch !== "sl st" && hasStitch(clause.stitch)) {
     const span = target?.span ?? clause.span;
     const what = target?.what ?? { is: "any" as const };
     workStitches(

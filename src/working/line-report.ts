@@ -1,7 +1,8 @@
-import type { Clause, PatternTree } from "../notation/index.ts";
+import type { PatternTree } from "../notation/index.ts";
 import { abbreviationIn, hasStitch } from "../stitches/index.ts";
 import { countKinds, countStitches } from "./counting.ts";
 import type { LineOutcome } from "./maker.ts";
+import { hasRemark } from "./remarks.ts";
 import { type SideTable, strandKey } from "./side-report.ts";
 import { isUnknown } from "./targets.ts";
 import type { WorkedLine } from "./worked.ts";
@@ -49,7 +50,7 @@ export function reportLine(work: WorkedSizes, sides: SideTable, at: number): Wor
     read: !remark && !missing,
     side: perSize.map((outcome, size) =>
       outcome.worked && outcome.rows > 0
-        ? (sides.get(strandKey(size, at, placed, outcome))?.sideAt(outcome.flips) ?? null)
+        ? (sides.get(strandKey(size, outcome))?.sideAt(outcome.flips) ?? null)
         : null,
     ),
     stitches,
@@ -113,14 +114,4 @@ function printedOf(tree: PatternTree, { instruction }: Placed): Pick<WorkedLine,
     }
   }
   return { printed, printedKinds };
-}
-
-export function hasRemark(clauses: readonly Clause[]): boolean {
-  return clauses.some((clause) => {
-    if (clause.kind === "remark") return true;
-    if (clause.kind === "group" || clause.kind === "repeat" || clause.kind === "size-only")
-      return hasRemark(clause.body);
-    if (clause.kind === "choice") return hasRemark(clause.options[0] ?? []);
-    return false;
-  });
 }

@@ -7,9 +7,10 @@ import { trustedEdge } from "./free-edges.ts";
 import { lastSectionNamed, type NamedPart, partNamed } from "./named-parts.ts";
 import type { PieceState, WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
+import { hasRemark } from "./remarks.ts";
 import { workRowList, workRowsAgain } from "./rows-again.ts";
 import { workEven, workSchedules } from "./rows-shaped.ts";
-import { cutSegments, facingOf, makesSomething } from "./segments.ts";
+import { cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -21,6 +22,8 @@ export interface LineOutcome {
   readonly first: number | null;
   readonly last: number | null;
   readonly rows: number;
+  /** Which piece of this size it belongs to. */
+  readonly piece: number;
   /** Rows tied by turns, and the turns within at the line's first and last row. */
   readonly strand: number;
   readonly flipsFirst: number;
@@ -65,7 +68,18 @@ export class Maker {
   private enter(piece: PieceTree, at: number): void {
     this.newSection = true;
     const { state } = this.work;
-    if (piece.level > 1 && (state.rows.length > 0 || state.foundation)) {
+    if (
+      piece.level > 1 &&
+      state.rows.length === 0 &&
+      state.foundation === null &&
+      this.pieces.includes(state)
+    ) {
+      // The first section of a piece whose heading stands alone.
+      this.work.section = { name: piece.name, at };
+      return;
+    }
+    const begun = state.rows.length > 0 || state.foundation !== null || state.begin !== null;
+    if (begun && (piece.level > 1 || (!state.fastened && goesOn(piece, state)))) {
       this.work.section = { name: piece.name, at };
       state.standing.length = 0;
       return;
@@ -86,7 +100,9 @@ export class Maker {
       state.ended = true;
     const vouched = instruction.answers.find((answer) => answer.is === "vouched");
     if (vouched) return this.takeVouched(instruction, vouched.count ? this.work.number(vouched.count) : null);
-    if (!instruction.label && !clauses.some(makesSomething)) return this.outcome({});
+    if (!instruction.label && (!clauses.some(makesSomething) || slipsOnly(clauses))) return this.outcome({});
+    if (!instruction.label && hasRemark(clauses) && !clauses.some((clause) => BEGINS.has(clause.kind)))
+      return this.passUnread(clauses);
     const troubles: Trouble[] = [];
     const span = this.numbersOf(instruction, troubles);
     if (span === null) return this.outcome({ worked: false });
@@ -200,6 +216,8 @@ export class Maker {
           number,
           single ? count : null,
           (name) => this.partNamed(name),
+          (row) => this.rowElsewhere(row),
+          claims,
           troubles,
         );
         flipsFirst ??= done.startFlips;
@@ -224,7 +242,13 @@ export class Maker {
     }
     if (turnsAfter) state.turnPending = true;
     if (fastensAfter) state.fastened = true;
-    if (!single || segments[0]?.is !== "own") trust = this.settleClaims(claims, below, troubles) || trust;
+    if (!single || segments[0]?.is !== "own")
+      trust =
+        this.settleClaims(
+          claims.filter((claim) => claim.index === undefined),
+          below,
+          troubles,
+        ) || trust;
     for (const claim of instruction.claims) {
       const row = claim.ofRow ? state.rowNumbered(work.number(claim.ofRow) ?? -1) : undefined;
       if (row && !isUnknown(row.edge))
@@ -265,6 +289,15 @@ export class Maker {
     troubles.push(...found);
     work.keepPrinted(found);
     return false;
+  }
+
+  /** A sentence that was not understood: whether it makes a row is not known, and neither is the edge after it. */
+  private passUnread(clauses: readonly Clause[]): LineOutcome {
+    const { state } = this.work;
+    state.lastUnread = true;
+    if (clauses.some((clause) => clause.kind === "fasten-off")) state.fastened = true;
+    else if (clauses.some(makesStitches)) state.edge = UNKNOWN_EDGE;
+    return this.outcome({ unknown: "words that were not understood" });
   }
 
   /** A line that the designer vouches for: its count is taken as said. */
@@ -352,6 +385,15 @@ export class Maker {
     });
   }
 
+  /** A row of this number in the last piece before that has one: "as 4th row" in a front means the back's. */
+  private rowElsewhere(number: number): WorkedRow | undefined {
+    for (const piece of [...this.pieces].reverse()) {
+      const row = piece === this.work.state ? undefined : piece.rowNumbered(number);
+      if (row) return row;
+    }
+    return undefined;
+  }
+
   private partNamed(name: string): NamedPart | undefined {
     return partNamed(name, this.pieces, this.work.state);
   }
@@ -373,6 +415,7 @@ export class Maker {
       first: null,
       last: null,
       rows: 0,
+      piece: this.pieces.length,
       strand,
       flips,
       flipsFirst: flips,
@@ -386,6 +429,65 @@ export class Maker {
       ...parts,
     };
   }
+}
+
+/**
+ * Whether the rows under a heading go on with the edge of the piece before: no chain, ring or yarn is begun there, or the row
+ * numbers go on.
+ */
+function goesOn(piece: PieceTree, state: PieceState): boolean {
+  const first = piece.instructions.find(
+    ({ label, clauses }) => label !== null || clauses.some(makesStitches),
+  );
+  if (!first) return false;
+  const number = first.label?.rows[0]?.from.values[0];
+  if (number !== undefined && number !== null && number > 1)
+    return state.number === null || number > state.number;
+  if (first.label?.is === "foundation") return false;
+  for (const clause of first.clauses) {
+    if (
+      clause.kind === "join-yarn" ||
+      clause.kind === "as-piece" ||
+      clause.kind === "along" ||
+      clause.kind === "repeat-rows"
+    )
+      return false;
+    if (clause.kind === "chain")
+      return (
+        first.label !== null &&
+        !first.clauses.some((each) => each.kind === "work" && each.target.from === "hook")
+      );
+    if (clause.kind === "work" || clause.kind === "group")
+      return clause.target.what.is !== "ring" && clause.target.what.is !== "row-end";
+    if (clause.kind === "repeat") return true;
+  }
+  return false;
+}
+
+/** Clauses that say for certain what a sentence is about, whatever else stands in it. */
+const BEGINS: ReadonlySet<Clause["kind"]> = new Set([
+  "chain",
+  "join-yarn",
+  "repeat-rows",
+  "even",
+  "schedule",
+  "as-piece",
+  "along",
+]);
+
+/** "Sl st in next st": a last slip stitch or two that even out the edge make no row. */
+function slipsOnly(clauses: readonly Clause[]): boolean {
+  const making = clauses.filter(makesStitches);
+  return (
+    making.length > 0 &&
+    making.every(
+      (clause) =>
+        clause.kind === "work" &&
+        clause.stitch === "sl st" &&
+        clause.target.ref !== "each" &&
+        (clause.target.count?.values[0] ?? 1) <= 3,
+    )
+  );
 }
 
 interface RowNumbers {

@@ -23,8 +23,20 @@ export function partNamed(
   pieces: readonly PieceState[],
   present: PieceState,
 ): NamedPart | undefined {
-  const wanted = wordsOf(name);
-  if (wanted.length === 0) return undefined;
+  const all = wordsOf(name);
+  // "Right mitten as far as the thumb": the name is as much of it as is one.
+  for (let length = all.length; length > 0; length--) {
+    const part = partOfWords(all.slice(0, length), pieces, present);
+    if (part) return part;
+  }
+  return undefined;
+}
+
+function partOfWords(
+  wanted: readonly string[],
+  pieces: readonly PieceState[],
+  present: PieceState,
+): NamedPart | undefined {
   let best: { part: NamedPart; extra: number } | undefined;
   const consider = (part: NamedPart, words: readonly string[]): void => {
     if (part.rows.length === 0 || !wanted.every((word) => words.includes(word))) return;

@@ -1,7 +1,7 @@
 import type { Finding } from "../base/index.ts";
-import { ordinal } from "../base/index.ts";
 import type { Choices } from "./choices.ts";
-import { reportLine, sayKind } from "./line-report.ts";
+import { sayConventions } from "./conventions.ts";
+import { reportLine } from "./line-report.ts";
 import { settleAllSides, sideFindings } from "./side-report.ts";
 import { reportTroubles } from "./trouble-report.ts";
 import type { WorkedLine, WorkedPattern } from "./worked.ts";
@@ -21,20 +21,4 @@ export function reportWork(work: WorkedSizes, choices: Choices): WorkedPattern {
     else pieces.push({ name: place.piece, lines: [line] });
   });
   return { sizes: tree.sizes, pieces, findings, conventions: sayConventions(choices, tree.terms) };
-}
-
-/** The choices of reading in sentences. */
-function sayConventions(choices: Choices, terms: "US" | "UK"): string[] {
-  const said: string[] = [];
-  for (const form of choices.met.values()) {
-    const taken = choices.taken.get(form.key) ?? 0;
-    const chain = /^turning-chain:(\d+):(.+)$/.exec(form.key);
-    if (chain) {
-      const stitch = sayKind(chain[2] as string, terms);
-      said.push(
-        `Where the text does not say, ch ${chain[1]} at the start of a row of ${stitch} is read in its ${ordinal(taken + 1)} likeliest way.`,
-      );
-    }
-  }
-  return said;
 }

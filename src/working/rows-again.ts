@@ -1,4 +1,4 @@
-import type { Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
+import type { Claim, Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { rowsToMeasure } from "./lengths.ts";
 import type { NamedPart } from "./named-parts.ts";
@@ -33,10 +33,12 @@ export function workRowsAgain(
   first: number | null,
   count: number | null,
   part: (name: string) => NamedPart | undefined,
+  elsewhere: (number: number) => WorkedRow | undefined,
+  claims: readonly Claim[],
   troubles: Trouble[],
 ): RowsDone {
   const { state } = work;
-  const cycle = rowsMeant(work, clause, part, troubles);
+  const cycle = rowsMeant(work, clause, part, elsewhere, troubles);
   if (cycle === null) {
     state.number = null;
     return {
@@ -92,7 +94,10 @@ export function workRowList(
   list: readonly WorkedRow[],
   first: number | null,
   troubles: Trouble[],
-  stop: { readonly cycle: number; readonly stitches: number | null } = { cycle: list.length, stitches: null },
+  stop: { readonly cycle: number; readonly stitches: number | null; readonly claims?: readonly Claim[] } = {
+    cycle: list.length,
+    stitches: null,
+  },
 ): RowsDone {
   const { state } = work;
   let number = first;
@@ -116,7 +121,7 @@ export function workRowList(
       { ...instruction, label: labelAgain(instruction, row) },
       row.clauses,
       number,
-      [],
+      (stop.claims ?? []).filter((claim) => claim.index === done),
       troubles,
       again,
     );
@@ -135,6 +140,7 @@ function rowsMeant(
   work: PieceWork,
   clause: RepeatRowsClause,
   part: (name: string) => NamedPart | undefined,
+  elsewhere: (number: number) => WorkedRow | undefined,
   troubles: Trouble[],
 ): readonly WorkedRow[] | null {
   const { state } = work;
@@ -159,7 +165,9 @@ function rowsMeant(
     if (start === null || end === null || Math.abs(end - start) > MOST_ROWS) return null;
     const step = start <= end ? 1 : -1;
     for (let number = start; step > 0 ? number <= end : number >= end; number += step) {
-      const row = named ? named.rows.find((each) => each.number === number) : state.rowNumbered(number);
+      const row = named
+        ? named.rows.find((each) => each.number === number)
+        : (state.rowNumbered(number) ?? elsewhere(number));
       if (!row) {
         if (named || state.rows.length > 0)
           troubles.push({ is: "row-not-found", span: rows.span, asked: `Row ${number}` });

@@ -8,17 +8,8 @@ import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-siz
 export type SideTable = ReadonlyMap<string, StrandSides>;
 
 /** Which strand a line of one size belongs to. */
-export const strandKey = (
-  size: number,
-  at: number,
-  placed: readonly Placed[],
-  outcome: LineOutcome,
-): string => `${size}:${pieceStart(placed, at)}:${outcome.strand}`;
-
-/** Sections of a piece share its turns; what tells pieces apart is the strand, which begins anew with the piece. */
-function pieceStart(placed: readonly Placed[], at: number): number {
-  return placed[at]?.strandAt ?? 0;
-}
+export const strandKey = (size: number, outcome: LineOutcome): string =>
+  `${size}:${outcome.piece}:${outcome.strand}`;
 
 /** Settles the sides of every strand by the words about them. */
 export function settleAllSides(work: WorkedSizes): SideTable {
@@ -27,7 +18,7 @@ export function settleAllSides(work: WorkedSizes): SideTable {
   outcomes.forEach((lines, size) => {
     lines.forEach((outcome, at) => {
       if (!outcome.worked || outcome.made === "nothing" || outcome.made === "foundation") return;
-      const key = strandKey(size, at, placed, outcome);
+      const key = strandKey(size, outcome);
       const side = placed[at]?.instruction.label?.side;
       if (side) {
         const list = told.get(key) ?? [];
@@ -47,9 +38,7 @@ export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): F
   if (!side) return [];
   const wrong = outcomes.flatMap((lines, size) => {
     const outcome = lines[at] as LineOutcome;
-    return sides.get(strandKey(size, at, placed, outcome))?.contradicted.some((word) => word.line === at)
-      ? [size]
-      : [];
+    return sides.get(strandKey(size, outcome))?.contradicted.some((word) => word.line === at) ? [size] : [];
   });
   if (wrong.length === 0) return [];
   const row = sayRow(placed[at] as Placed);

@@ -414,8 +414,6 @@ function enterEarlierRow(
   const next = after()[0];
   const result = { times: places ?? times, perPlace: 1 };
   if (target.what.is === "skipped") {
-    if (hands.skipped === 0 && target.ofRow === undefined && target.rowsBelow === undefined)
-      throw new Stuck({ is: "nothing-there", span: target.span, place: "skipped stitch" });
     return { times: said ?? places ?? 1, perPlace: 1 };
   }
   if (target.ofRow !== undefined && hands.table.edgeOfRow(hands.number(target.ofRow)) === null)

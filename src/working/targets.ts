@@ -5,6 +5,7 @@ import type { Hands } from "./hands.ts";
 import { type Place, UNKNOWN_PLACE } from "./place.ts";
 import { goToNext, leftAtLast, type Seeker, seek, seekAny, seekEither } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
+import { canWork } from "./units.ts";
 
 /** An edge of which nothing is known, not even how long it is. */
 export const UNKNOWN_EDGE = new Edge([{ unit: [UNKNOWN_PLACE], times: 0 }], false);
@@ -224,7 +225,7 @@ export function takesOf(hands: Hands, stitch: string): number {
   if (stitch === "dec") return 2;
   if (stitch === "inc" || stitch === "?") return 1;
   const special = hands.table.specials.get(stitch);
-  if (special) return 1;
+  if (special && canWork(special)) return 1;
   return hasStitch(stitch) ? stitchOf(stitch).takes : 1;
 }
 

@@ -36,7 +36,11 @@ export function reportTroubles(work: WorkedSizes, at: number): Finding[] {
   const grouped = new Map<string, { trouble: Trouble; sizes: number[]; troubles: Trouble[] }>();
   outcomes.forEach((lines, size) => {
     const seen = new Set<string>();
-    for (const trouble of (lines[at] as LineOutcome).troubles) {
+    const { troubles } = lines[at] as LineOutcome;
+    const differs = troubles.some((trouble) => trouble.is === "count-differs");
+    for (const trouble of troubles) {
+      // A count that differs says it all; that stitches are left over is why.
+      if (differs && trouble.is === "left-over") continue;
       const key = keyOfTrouble(trouble);
       if (seen.has(key)) continue;
       seen.add(key);

@@ -33,6 +33,10 @@ export function firstStitch(
   return null;
 }
 
+/** Words for what the hook does within one stitch. */
+const HOOK_MOVES =
+  /\b(?:yo|yoh|yrh|yarn (?:over|round)|insert(?:ing)?|draw(?:ing)? (?:up|through)|pull(?:ing)? (?:up|through)|loops? on (?:the )?hook)\b/i;
+
 /** Whether a definition was read well enough to be worked; "yo, pull up a loop ..." is told in movements of the hook and makes one stitch. */
 export function canWork(definition: Definition): boolean {
   const holds = (clauses: readonly Clause[]): boolean =>
@@ -47,6 +51,8 @@ export function canWork(definition: Definition): boolean {
         clause.kind === "work" ||
         ((clause.kind === "group" || clause.kind === "repeat") && makes(clause.body)),
     );
+  // "Insert hook in each of next 2 sts, yo, draw through" tells how one stitch is made, not what is worked.
+  if (HOOK_MOVES.test(definition.words)) return false;
   return definition.clauses.length > 0 && holds(definition.clauses) && makes(definition.clauses);
 }
 

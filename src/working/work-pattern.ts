@@ -11,11 +11,9 @@ import type { Placed } from "./worked-sizes.ts";
  * text.
  */
 export function workPattern(tree: PatternTree): WorkedPattern {
-  let strandAt = 0;
-  const placed: Placed[] = tree.pieces.flatMap((piece, pieceAt) => {
-    if (piece.level === 1) strandAt = pieceAt;
-    return piece.instructions.map((instruction) => ({ instruction, piece: piece.name, pieceAt, strandAt }));
-  });
+  const placed: Placed[] = tree.pieces.flatMap((piece, pieceAt) =>
+    piece.instructions.map((instruction) => ({ instruction, piece: piece.name, pieceAt })),
+  );
   const specials = specialsOf(tree.definitions);
   const habit = {
     written: turnsAreWritten(placed),

@@ -6,8 +6,6 @@ export interface Placed {
   readonly instruction: Instruction;
   readonly piece: string;
   readonly pieceAt: number;
-  /** Index of the piece whose yarn it goes on with: sections share the turns of the piece they belong to. */
-  readonly strandAt: number;
 }
 
 /** A pattern as all its sizes worked it, side by side. */
