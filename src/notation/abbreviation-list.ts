@@ -16,7 +16,13 @@ const SEPARATORS: readonly RegExp[] = [
 const REVERSED = /^\s*([\p{L}][\p{L} -]{3,40}?)\s?(?:\(|=\s?|:\s?|\s-\s)([\p{L}\d]{1,8}(?:\s?st)?)\)?\s*$/u;
 
 /** The entries in a stretch of plain text, in order. Spans are exact; words that are no entry are passed over. */
-export function readAbbreviations(text: string, plain: string, from: number, to: number, terms: "US" | "UK"): AbbreviationEntry[] {
+export function readAbbreviations(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  terms: "US" | "UK",
+): AbbreviationEntry[] {
   const entries: AbbreviationEntry[] = [];
   for (const part of entryParts(plain, from, to)) {
     const words = plain.slice(part.from, part.to);
@@ -29,7 +35,11 @@ export function readAbbreviations(text: string, plain: string, from: number, to:
     entries.push({
       span: { from: Math.min(at, meant), to: part.to },
       abbreviation: text.slice(at, at + abbreviation.length),
-      meaning: text.slice(meant, meant + meaning.length).replace(/\s+/g, " ").replace(/[.;,]$/, "").trim(),
+      meaning: text
+        .slice(meant, meant + meaning.length)
+        .replace(/\s+/g, " ")
+        .replace(/[.;,]$/, "")
+        .trim(),
       ...(code ? { code } : {}),
     });
   }
@@ -38,7 +48,12 @@ export function readAbbreviations(text: string, plain: string, from: number, to:
 
 function matchEntry(words: string): [string, string] | null {
   const reversed = REVERSED.exec(words);
-  if (reversed && (reversed[2] as string).length < (reversed[1] as string).length && lookupStitch(reversed[1] as string, "US") && !lookupStitch(reversed[1] as string, "US")?.code.includes((reversed[1] as string).toLowerCase())) {
+  if (
+    reversed &&
+    (reversed[2] as string).length < (reversed[1] as string).length &&
+    lookupStitch(reversed[1] as string, "US") &&
+    !lookupStitch(reversed[1] as string, "US")?.code.includes((reversed[1] as string).toLowerCase())
+  ) {
     return [reversed[2] as string, reversed[1] as string];
   }
   for (const separator of SEPARATORS) {
@@ -46,7 +61,8 @@ function matchEntry(words: string): [string, string] | null {
     if (!found) continue;
     const abbreviation = (found[1] as string).trim();
     const meaning = (found[2] as string).trim();
-    if (meaning.length > 0 && meaning.length < 300 && abbreviation.length <= 18) return [abbreviation, meaning];
+    if (meaning.length > 0 && meaning.length < 300 && abbreviation.length <= 18)
+      return [abbreviation, meaning];
   }
   return null;
 }
@@ -65,7 +81,15 @@ function entryParts(plain: string, from: number, to: number): { from: number; to
     const glyph = plain[at] as string;
     if (glyph === "(" || glyph === "[") depth++;
     if (glyph === ")" || glyph === "]") depth = Math.max(0, depth - 1);
-    const cut = glyph === "\n" || (depth === 0 && (glyph === ";" || (glyph === "." && stops >= 2 && /^\.\s+[\p{L}(]/u.test(plain.slice(at, at + 4)) && !/\bsl$/i.test(plain.slice(at - 3, at))) || (commas && glyph === "," && /^,\s?[\w() ]{1,12}\s?[=:]/.test(plain.slice(at, at + 20)))));
+    const cut =
+      glyph === "\n" ||
+      (depth === 0 &&
+        (glyph === ";" ||
+          (glyph === "." &&
+            stops >= 2 &&
+            /^\.\s+[\p{L}(]/u.test(plain.slice(at, at + 4)) &&
+            !/\bsl$/i.test(plain.slice(at - 3, at))) ||
+          (commas && glyph === "," && /^,\s?[\w() ]{1,12}\s?[=:]/.test(plain.slice(at, at + 20)))));
     if (!cut) continue;
     if (glyph === "\n") depth = 0;
     parts.push({ from: start, to: at });
@@ -85,7 +109,10 @@ function trim(plain: string, from: number, to: number): { from: number; to: numb
 
 /** The stitch that the meaning names in these terms, or else the abbreviation itself. */
 function codeOf(abbreviation: string, meaning: string, terms: "US" | "UK"): string | undefined {
-  const plainMeaning = meaning.replace(/\(.*$/, "").replace(/[.,;:].*$/, "").trim();
+  const plainMeaning = meaning
+    .replace(/\(.*$/, "")
+    .replace(/[.,;:].*$/, "")
+    .trim();
   const byMeaning = lookupStitch(plainMeaning, terms);
   if (byMeaning) return byMeaning.code;
   return lookupStitch(abbreviation.replace(/\(s\)$|\(es\)$/, ""), terms)?.code;

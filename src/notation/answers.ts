@@ -1,6 +1,6 @@
+import type { LexContext } from "./context.ts";
 import { lex } from "./lex.ts";
 import type { Answer } from "./tree.ts";
-import type { LexContext } from "./context.ts";
 
 /*
  * The designer's answers, standing behind a row as a remark to its maker:
@@ -17,7 +17,13 @@ const STAMP = /\s?~([a-z0-9]{5})\s?$/i;
 const LONGEST = 1200;
 
 /** The answer that opens at `at` in plain text, or null. */
-export function readAnswer(text: string, plain: string, at: number, to: number, context: LexContext): Answer | null {
+export function readAnswer(
+  text: string,
+  plain: string,
+  at: number,
+  to: number,
+  context: LexContext,
+): Answer | null {
   OPEN.lastIndex = at;
   const open = OPEN.exec(plain);
   if (!open) return null;
@@ -32,7 +38,13 @@ export function readAnswer(text: string, plain: string, at: number, to: number, 
   const colonIn = colon !== -1 && colon < end;
   const count = isVouched ? countIn(text, begin, colonIn ? colon : end, context) : undefined;
   // Without a colon only a bare "(As meant)" or "(Vouched, 40 sts)" is an answer.
-  if (!colonIn && plain.slice(begin, end).trim() !== "" && count === undefined && !STAMP.test(plain.slice(begin, end))) return null;
+  if (
+    !colonIn &&
+    plain.slice(begin, end).trim() !== "" &&
+    count === undefined &&
+    !STAMP.test(plain.slice(begin, end))
+  )
+    return null;
   const said = colonIn ? text.slice(colon + 1, end) : text.slice(begin, end);
   const stamp = STAMP.exec(said);
   const reason = (stamp ? said.slice(0, stamp.index) : said).replace(/\s+/g, " ").trim();
@@ -56,20 +68,27 @@ function closing(plain: string, at: number, to: number): number {
 }
 
 function countIn(text: string, from: number, to: number, context: LexContext): Answer["count"] {
-  for (const token of lex(text, from, to, context)) if (token.is === "number") return { span: token.span, values: token.values };
+  for (const token of lex(text, from, to, context))
+    if (token.is === "number") return { span: token.span, values: token.values };
   return undefined;
 }
 
 /** The answers in a stretch of plain text, in order. */
-export function findAnswers(text: string, plain: string, from: number, to: number, context: LexContext): Answer[] {
+export function findAnswers(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  context: LexContext,
+): Answer[] {
   const answers: Answer[] = [];
-  const begin = /\(\s?(?:as\smeant|vouched)\b/gi;
-  begin.lastIndex = from;
-  for (let hit = begin.exec(plain); hit && hit.index < to; hit = begin.exec(plain)) {
-    const answer = readAnswer(text, plain, hit.index, to, context);
+  let end = from;
+  for (const hit of plain.slice(from, to).matchAll(/\(\s?(?:as\smeant|vouched)\b/gi)) {
+    if (from + hit.index < end) continue;
+    const answer = readAnswer(text, plain, from + hit.index, to, context);
     if (!answer) continue;
     answers.push(answer);
-    begin.lastIndex = answer.span.to;
+    end = answer.span.to;
   }
   return answers;
 }

@@ -25,7 +25,8 @@ const ENTRY = /^[\w()/*' -]{1,18}\s?(?:=|:|\s-\s)\s?\S/;
 /** "rnd(s) = round(s)" begins an entry whatever stands before. */
 const EQUATION = /^[\w()/*'-]{1,10}(?:\s[\w()]{1,8})?\s?=\s?\D/;
 /** A line that ends so cannot be whole. */
-const OPEN_END = /(?:\b(?:in|into|of|from|to|the|and|each|ea|next|with|a|an|for|at|rep|repeat|skip|sk|until|or|as|by|on|ending|beg|same|turning|every|between|work|make|through|over|draw|pull|this|these|last|first|row|rows|rnd|round|changes?|total)|[,([{*+=&/])$/i;
+const OPEN_END =
+  /(?:\b(?:in|into|of|from|to|the|and|each|ea|next|with|a|an|for|at|rep|repeat|skip|sk|until|or|as|by|on|ending|beg|same|turning|every|between|work|make|through|over|draw|pull|this|these|last|first|row|rows|rnd|round|changes?|total)|[,([{*+=&/])$/i;
 const CLOSED_END = /[.:;!?)\]}>"…]$/;
 
 export function joinBlocks(plain: string, lines: readonly Line[]): Blocks {
@@ -73,11 +74,13 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
   const closed = CLOSED_END.test(tail);
   const whole = plain.slice(before.start, before.end);
   if (isCapitals(head) || (isCapitals(whole) && before.end - before.start < 50)) return false;
-  if (ENTRY.test(head) && (ENTRY.test(start) || isSectionHeader(start))) return !closed && full && !/^\S{1,8}\s?=/.test(head);
+  if (ENTRY.test(head) && (ENTRY.test(start) || isSectionHeader(start)))
+    return !closed && full && !/^\S{1,8}\s?=/.test(head);
   const continues = /^[a-z(*[{,;+&]/.test(head);
   // "ch#1 skip": a list typed in small letters has short lines that all begin alike.
   if (full) return !closed || continues || !/^[A-Z][A-Za-z ]{2,40}[:.-]/.test(head);
-  if (closed) return width === 0 && /^[a-z]/.test(head) && !/[.:!?]$/.test(tail) && before.end - before.start > 25;
+  if (closed)
+    return width === 0 && /^[a-z]/.test(head) && !/[.:!?]$/.test(tail) && before.end - before.start > 25;
   return continues && before.end - before.start > 5;
 }
 

@@ -13,7 +13,11 @@ export interface CountFound {
 const BRACES = /\{([^{}\n]{1,200})\}/y;
 
 /** The count in braces at `at`, or null where the braces hold something else, such as the count of a row ("{24}", "{24 sts}"). */
-export function readCount(text: string, at: number, counts: ReadonlyMap<string, readonly (number | null)[]>): CountFound | null {
+export function readCount(
+  text: string,
+  at: number,
+  counts: ReadonlyMap<string, readonly (number | null)[]>,
+): CountFound | null {
   BRACES.lastIndex = at;
   const found = BRACES.exec(text);
   if (!found) return null;
@@ -23,7 +27,10 @@ export function readCount(text: string, at: number, counts: ReadonlyMap<string, 
   return { to, words, values: valuesOf(words, counts) };
 }
 
-function valuesOf(words: string, counts: ReadonlyMap<string, readonly (number | null)[]>): readonly (number | null)[] {
+function valuesOf(
+  words: string,
+  counts: ReadonlyMap<string, readonly (number | null)[]>,
+): readonly (number | null)[] {
   const whole = namedCount(words, counts);
   if (whole) return whole;
   // A name may hold a hyphen of its own; a sign between spaces parts two terms.
@@ -38,7 +45,10 @@ function valuesOf(words: string, counts: ReadonlyMap<string, readonly (number | 
   return sum;
 }
 
-function namedCount(name: string, counts: ReadonlyMap<string, readonly (number | null)[]>): readonly (number | null)[] | undefined {
+function namedCount(
+  name: string,
+  counts: ReadonlyMap<string, readonly (number | null)[]>,
+): readonly (number | null)[] | undefined {
   const exact = counts.get(name);
   if (exact) return exact;
   const wanted = name.toLowerCase().replace(/\s+/g, " ");
@@ -47,7 +57,11 @@ function namedCount(name: string, counts: ReadonlyMap<string, readonly (number |
 }
 
 /** Term by term; a list of one value stands for all sizes, and none plus anything is none. */
-function add(a: readonly (number | null)[], b: readonly (number | null)[], sign: 1 | -1): readonly (number | null)[] {
+function add(
+  a: readonly (number | null)[],
+  b: readonly (number | null)[],
+  sign: 1 | -1,
+): readonly (number | null)[] {
   const length = Math.max(a.length, b.length);
   return Array.from({ length }, (_, i) => {
     const x = a.length === 1 ? a[0] : a[i];

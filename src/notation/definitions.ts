@@ -15,7 +15,8 @@ export interface DefinitionFound {
   readonly countsAs?: number;
 }
 
-const NAME = /^[\s*_"'([{]{0,4}([\p{L}\d][\p{L}\d\s'/,-]{0,60}?)[*_"']{0,2}\s?(?:\(([^()]{1,40})\)|\[([^[\]]{1,40})\])?[*_"']{0,2}\s{0,2}(?:[:=]|,?-{1,2}|\.{2,}|(?<=\)\s{0,2})(?=\p{Lu}|\())\s{0,3}(?=\S)/u;
+const NAME =
+  /^[\s*_"'([{]{0,4}([\p{L}\d][\p{L}\d\s'/,-]{0,60}?)[*_"']{0,2}\s?(?:\(([^()]{1,40})\)|\[([^[\]]{1,40})\])?[*_"']{0,2}\s{0,2}(?:[:=]|,-{1,2}|(?<=[\s)\]])-{1,2}|-{1,2}(?=\s)|\.{2,}|(?<=\)\s{0,2})(?=\p{Lu}|\())\s{0,3}(?=\S)/u;
 
 /** The definitions in a stretch of flat text: one, or several that share their words ("FPdc, BPdc: ..."); none where no name stands. */
 export function readDefinitions(flat: string, from: number, to: number): DefinitionFound[] {
@@ -25,28 +26,61 @@ export function readDefinitions(flat: string, from: number, to: number): Definit
   if (begin >= to) return [];
   let end = to;
   while (end > begin && /\s/.test(flat[end - 1] as string)) end--;
-  const counts = /\bcounts? as\s(?:a\s)?(\d{1,2}|one|two|three|four|five)\s(?:sts?|stitch|dc|sc|hdc)/i.exec(flat.slice(begin, end));
-  const number = counts ? ({ one: 1, two: 2, three: 3, four: 4, five: 5 }[(counts[1] as string).toLowerCase()] ?? Number(counts[1])) : undefined;
-  return namesIn(found[1] as string, found[2] ?? found[3]).map((names) => ({ span: { from, to: end }, names, words: { from: begin, to: end }, ...(number !== undefined && !Number.isNaN(number) ? { countsAs: number } : {}) }));
+  const counts = /\bcounts? as\s(?:a\s)?(\d{1,2}|one|two|three|four|five)\s(?:sts?|stitch|dc|sc|hdc)/i.exec(
+    flat.slice(begin, end),
+  );
+  const number = counts
+    ? ({ one: 1, two: 2, three: 3, four: 4, five: 5 }[(counts[1] as string).toLowerCase()] ??
+      Number(counts[1]))
+    : undefined;
+  return namesIn(found[1] as string, found[2] ?? found[3]).map((names) => ({
+    span: { from, to: end },
+    names,
+    words: { from: begin, to: end },
+    ...(number !== undefined && !Number.isNaN(number) ? { countsAs: number } : {}),
+  }));
 }
 
 /** The names of each stitch: "V-stitch (V-st)" is one with two, "FPdc, BPdc" are two stitches told in one sentence. */
 function namesIn(name: string, bracket: string | undefined): string[][] {
   const stitches = name.split(/\s*,\s*(?:and\s)?|\s+and\s+/).filter((part) => part.trim() !== "");
-  return stitches.map((stitch) => cleanNames(stitches.length > 1 ? stitch.split(/\bor\b/) : [...stitch.split(/\bor\b/), ...(bracket ?? "").split(/\s*(?:,|\bor\b|;)\s*/)])).filter((names) => names.length > 0);
+  return stitches
+    .map((stitch) =>
+      cleanNames(
+        stitches.length > 1
+          ? stitch.split(/\bor\b/)
+          : [...stitch.split(/\bor\b/), ...(bracket ?? "").split(/\s*(?:,|\bor\b|;)\s*/)],
+      ),
+    )
+    .filter((names) => names.length > 0);
 }
 
 function cleanNames(parts: readonly string[]): string[] {
-  const all = parts.map((part) => part.replace(/^(?:abbreviated as|abbr\.?)\s/i, "").replace(/["'*]/g, "").replace(/\s+/g, " ").trim().toLowerCase());
-  return [...new Set(all)].filter((part) => part !== "" && part.length <= 50 && !/^(?:note|us|uk|make \d|multiple|worked?|over|rs|ws)\b/.test(part));
+  const all = parts.map((part) =>
+    part
+      .replace(/^(?:abbreviated as|abbr\.?)\s/i, "")
+      .replace(/["'*]/g, "")
+      .replace(/\s+/g, " ")
+      .trim()
+      .toLowerCase(),
+  );
+  return [...new Set(all)].filter(
+    (part) =>
+      part !== "" && part.length <= 50 && !/^(?:note|us|uk|make \d|multiple|worked?|over|rs|ws)\b/.test(part),
+  );
 }
 
 /** Every way a defined name is likely to be written in rows, to its first name. Names of the dictionary are left to it. */
-export function specialSpellings(definitions: readonly DefinitionFound[], terms: "US" | "UK"): Map<string, string> {
+export function specialSpellings(
+  definitions: readonly DefinitionFound[],
+  terms: "US" | "UK",
+): Map<string, string> {
   const specials = new Map<string, string>();
   for (const { names } of definitions) {
     const first = names[0] as string;
-    for (const name of names) for (const spelling of variants(name)) if (!specials.has(spelling) && !isPlain(spelling, terms)) specials.set(spelling, first);
+    for (const name of names)
+      for (const spelling of variants(name))
+        if (!specials.has(spelling) && !isPlain(spelling, terms)) specials.set(spelling, first);
   }
   return specials;
 }
@@ -60,7 +94,8 @@ function isPlain(spelling: string, terms: "US" | "UK"): boolean {
 function variants(name: string): string[] {
   const forms = new Set([name, name.replace(/-/g, " "), name.replace(/[- ]/g, "")]);
   for (const form of [...forms]) {
-    if (/\bstitch$/.test(form)) forms.add(form.replace(/\bstitch$/, "st")).add(form.replace(/[- ]?stitch$/, ""));
+    if (/\bstitch$/.test(form))
+      forms.add(form.replace(/\bstitch$/, "st")).add(form.replace(/[- ]?stitch$/, ""));
     else if (/[- ]st$/.test(form)) forms.add(form.replace(/[- ]st$/, " stitch"));
     if (/^beginning\b/.test(form)) forms.add(form.replace(/^beginning\b/, "beg"));
   }

@@ -1,14 +1,14 @@
 import type { Span } from "../base/index.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
-import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
 import { readDefinitions } from "./definitions.ts";
-import { type BareNumbers, type LabelAt, bareNumbers, findLabels } from "./find-labels.ts";
-import { type HeadingStyle, blockHeading, runInHeading } from "./headings.ts";
+import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import { type BareNumbers, bareNumbers, findLabels, type LabelAt } from "./find-labels.ts";
+import { blockHeading, type HeadingStyle, runInHeading } from "./headings.ts";
 import type { LabelPlace } from "./labels.ts";
 import type { Line } from "./lines.ts";
 import { readOrders, rowEnd } from "./orders.ts";
-import { type Section, namesPart, namesPiece, sectionHeader } from "./section-words.ts";
+import { namesPart, namesPiece, type Section, sectionHeader } from "./section-words.ts";
 import { readSizePrefix } from "./size-prefix.ts";
 import type { Label, OtherLine } from "./tree.ts";
 
@@ -20,8 +20,23 @@ import type { Label, OtherLine } from "./tree.ts";
 /** A stretch of the text and what it is. Units are in order and do not overlap; between them there is white space only. */
 export type Unit =
   | { readonly kind: "other"; readonly is: OtherLine["is"]; from: number; to: number }
-  | { readonly kind: "heading"; from: number; to: number; readonly nameFrom: number; readonly nameTo: number; readonly style: HeadingStyle; readonly finishing: boolean }
-  | { readonly kind: "row"; from: number; to: number; readonly label: Label; readonly body: number; readonly sizes: readonly number[] }
+  | {
+      readonly kind: "heading";
+      from: number;
+      to: number;
+      readonly nameFrom: number;
+      readonly nameTo: number;
+      readonly style: HeadingStyle;
+      readonly finishing: boolean;
+    }
+  | {
+      readonly kind: "row";
+      from: number;
+      to: number;
+      readonly label: Label;
+      readonly body: number;
+      readonly sizes: readonly number[];
+    }
   | { readonly kind: "order"; from: number; to: number; readonly sizes: readonly number[] }
   | { readonly kind: "answer"; from: number; to: number };
 
@@ -53,7 +68,8 @@ const LISTS = new Set<Section>(["abbreviations", "materials", "sizes", "gauge"])
 /** What a piece begins with: a chain, a ring, foundation stitches. */
 const FOUNDATION =
   /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain|chained)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
-const UNRESOLVED_SIZES = /^(?:for\s)?(?:the\s)?(?:(?:sizes?\s[\w\s,/&-]{1,70}(?:\sonly)?|[\w\s,/&-]{1,50}\ssizes?\sonly|[\w,/& -]{1,40}\sonly))\s?[:.]?$/i;
+const UNRESOLVED_SIZES =
+  /^(?:for\s)?(?:the\s)?(?:(?:sizes?\s[\w\s,/&-]{1,70}(?:\sonly)?|[\w\s,/&-]{1,50}\ssizes?\sonly|[\w,/& -]{1,40}\sonly))\s?[:.]?$/i;
 const RULE = /^[-=_*~#\s]{3,}$/;
 const ENTRY = /^[\p{L}\d()/*+.' -]{1,22}\s?(?:=|:|\s-{1,2}\s|\.{3}|\t)\s{0,3}\S/u;
 
@@ -102,9 +118,16 @@ class Cutter {
     const words = this.words(start, end);
     if (block.apart && !this.sizesLast) this.sizes = [];
     const { sizesSpan } = this.place;
-    if (sizesSpan && sizesSpan.from < end && sizesSpan.to > start && !this.holdsInstruction(start, end) && end - start < 400) return this.other("sizes", start, end);
+    if (
+      sizesSpan &&
+      sizesSpan.from < end &&
+      sizesSpan.to > start &&
+      !this.holdsInstruction(start, end) &&
+      end - start < 400
+    )
+      return this.other("sizes", start, end);
     if (RULE.test(words) && end - start < 200) return this.other("prose", start, end);
-    if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.units.some((unit) => unit.kind === "row" || unit.kind === "order")) {
+    if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.started) {
       this.units.push({ kind: "answer", from: start, to: end });
       return;
     }
@@ -117,18 +140,40 @@ class Cutter {
     const found = sectionHeader(words);
     if (!found) return false;
     const { section } = found;
-    const tail = /^\s?(?:\([^()]{1,40}\)\s?)?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(words.slice(found.length)) as RegExpExecArray;
+    const tail = /^\s?(?:\([^()]{1,40}\)\s?)?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(
+      words.slice(found.length),
+    ) as RegExpExecArray;
     const bracket = /^\s?\([^()]{1,40}\)\s?[:.]?\s*$/.exec(words.slice(found.length));
     const restFrom = bracket ? block.end : Math.min(block.end, block.start + found.length + tail[0].length);
     const rest = this.words(restFrom, block.end).trim();
-    const marked = (section === "sizes" && /^sizes?\s+[\dXSML(]/i.test(words)) || /[:.=-]/.test(tail[0]) || block.hashes > 0 || block.bold;
+    const marked =
+      (section === "sizes" && /^sizes?\s+[\dXSML(]/i.test(words)) ||
+      /[:.=-]/.test(tail[0]) ||
+      block.hashes > 0 ||
+      block.bold;
     if (rest !== "" && !marked) return false;
     // Among the rows, words such as "Length" or "Colour" with an instruction behind them are no headings of lists.
-    if (this.started && rest !== "" && section !== "note" && section !== "gauge" && section !== "finishing" && section !== "pattern" && this.holdsInstruction(restFrom, block.end)) return false;
+    if (
+      this.started &&
+      rest !== "" &&
+      section !== "note" &&
+      section !== "gauge" &&
+      section !== "finishing" &&
+      section !== "pattern" &&
+      this.holdsInstruction(restFrom, block.end)
+    )
+      return false;
     if (section === "definitions" && rest !== "" && /^to\b/i.test(words) && this.started) return false;
     this.section = section;
     if (section === "finishing") {
-      this.heading(block.start, Math.min(restFrom, block.end), block.start, block.start + found.length, styleOf(block, words.slice(0, found.length)), true);
+      this.heading(
+        block.start,
+        Math.min(restFrom, block.end),
+        block.start,
+        block.start + found.length,
+        styleOf(block, words.slice(0, found.length)),
+        true,
+      );
       this.started = true;
       if (rest !== "") this.content(restFrom, block.end, block, index);
       return true;
@@ -166,11 +211,39 @@ class Cutter {
     return isInstruction(this.flat, from, to) || this.labels(from, to).length > 0;
   }
 
+  /** Labels of the stretches of one block are asked for more than once. */
+  private readonly known = new Map<string, LabelAt[]>();
+
   private labels(from: number, to: number): LabelAt[] {
-    const bare = this.section === "note" || (this.section !== null && LISTS.has(this.section)) ? { used: false, inline: false } : this.bare;
-    const labels = findLabels(this.text, this.flat, from, to, this.place, this.bareNext === null ? bare : { ...bare, next: this.bareNext });
+    const key = `${from} ${to} ${this.section} ${this.bareNext}`;
+    const known = this.known.get(key);
+    if (known) return known;
+    if (this.known.size > 24) this.known.clear();
+    const labels = this.readLabels(from, to);
+    this.known.set(key, labels);
+    return labels;
+  }
+
+  private readLabels(from: number, to: number): LabelAt[] {
+    const bare =
+      this.section === "note" || (this.section !== null && LISTS.has(this.section))
+        ? { used: false, inline: false }
+        : this.bare;
+    const labels = findLabels(
+      this.text,
+      this.flat,
+      from,
+      to,
+      this.place,
+      this.bareNext === null ? bare : { ...bare, next: this.bareNext },
+    );
     // Among materials and measurements a row has stitches in it.
-    return this.section !== null && LISTS.has(this.section) ? labels.filter((label) => signs(this.flat, label.to, to) > 0 && !/^[\d(½¼¾][^;]{0,40}=/.test(this.words(label.to, to))) : labels;
+    return this.section !== null && LISTS.has(this.section)
+      ? labels.filter(
+          (label) =>
+            signs(this.flat, label.to, to) > 0 && !/^[\d(½¼¾][^;]{0,40}=/.test(this.words(label.to, to)),
+        )
+      : labels;
   }
 
   private rowAt(at: number, to: number): boolean {
@@ -179,10 +252,16 @@ class Cutter {
   }
 
   private content(begin: number, to: number, block: Block, index: number): void {
-    const listed = this.bare.used ? null : /^(?:step\s\d{1,2}[.:)]?|\d{1,2}[.)])\s{1,3}(?=[A-Za-z([*])/i.exec(this.words(begin, to, 16));
+    const listed = this.bare.used
+      ? null
+      : /^(?:step\s\d{1,2}[.:)]?|\d{1,2}[.)])\s{1,3}(?=[A-Za-z([*])/i.exec(this.words(begin, to, 16));
     const from = begin + (listed?.[0].length ?? 0);
     const prefix = readSizePrefix(this.flat, from, to, this.place.sizeNames);
-    if (prefix && (this.started || this.section === null || this.section === "pattern" || this.rowAt(prefix.to, to)) && this.isPrefix(prefix.to, to)) {
+    if (
+      prefix &&
+      (this.started || this.section === null || this.section === "pattern" || this.rowAt(prefix.to, to)) &&
+      this.isPrefix(prefix.to, to)
+    ) {
       if (prefix.to >= to) {
         this.sizes = prefix.sizes;
         this.other("sizes", from, to);
@@ -214,7 +293,14 @@ class Cutter {
     if (first.at > from) {
       const lead = this.trimmed(from, first.at);
       if (/^[\d.)\s*([-]*$/.test(this.words(lead.from, lead.to))) this.other("prose", lead.from, lead.to);
-      else this.unlabelled(lead.from, /[,]$/.test(this.words(lead.from, lead.to)) ? lead.to - 1 : lead.to, { ...block, start: lead.from, end: lead.to }, index, true);
+      else
+        this.unlabelled(
+          lead.from,
+          /[,]$/.test(this.words(lead.from, lead.to)) ? lead.to - 1 : lead.to,
+          { ...block, start: lead.from, end: lead.to },
+          index,
+          true,
+        );
     }
     this.started = true;
     if (this.section !== "finishing") this.section = null;
@@ -234,7 +320,8 @@ class Cutter {
     if (this.rowAt(rest, to)) return true;
     if (this.section === "definitions" && !namesPiece(name)) return false;
     if (FOUNDATION.test(this.words(rest, to))) return true;
-    if (this.section === "definitions" || this.section === "abbreviations" || this.section === "note") return false;
+    if (this.section === "definitions" || this.section === "abbreviations" || this.section === "note")
+      return false;
     return namesPiece(name) || namesPart(name);
   }
 
@@ -253,7 +340,14 @@ class Cutter {
   private row(label: LabelAt, until: number): void {
     const { to } = this.trimmed(label.at, until);
     const end = Math.max(label.to, rowEnd(this.flat, Math.min(label.to, to), to));
-    this.units.push({ kind: "row", from: label.at, to: Math.min(end, to), label: label.label, body: Math.min(label.to, to), sizes: this.sizes });
+    this.units.push({
+      kind: "row",
+      from: label.at,
+      to: Math.min(end, to),
+      label: label.label,
+      body: Math.min(label.to, to),
+      sizes: this.sizes,
+    });
     if (end < to) this.sentences(end, to);
   }
 
@@ -286,9 +380,20 @@ class Cutter {
     if (this.isDefinition(from, to)) return this.other("definition", from, to);
     const begins = FOUNDATION.test(words) && isInstruction(this.flat, from, to);
     if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
-      const stranded = begins && this.section === "definitions" && /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}/i.test(words);
-      const leaves = stranded || begins && !(this.section === "gauge" && /\d\s?(?:sts?|sc|dc|hdc|tr|rows?)\s?=/.test(words)) && this.section !== "note" && this.section !== "definitions" && !/\bcounts?\b/i.test(words.slice(0, 60));
-      const apartNote = begins && this.section === "note" && block.apart && !/\bcounts?\b|\bat (?:the )?(?:beg|start)/i.test(words.slice(0, 120));
+      const stranded =
+        begins && this.section === "definitions" && /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}/i.test(words);
+      const leaves =
+        stranded ||
+        (begins &&
+          !(this.section === "gauge" && /\d\s?(?:sts?|sc|dc|hdc|tr|rows?)\s?=/.test(words)) &&
+          this.section !== "note" &&
+          this.section !== "definitions" &&
+          !/\bcounts?\b/i.test(words.slice(0, 60)));
+      const apartNote =
+        begins &&
+        this.section === "note" &&
+        block.apart &&
+        !/\bcounts?\b|\bat (?:the )?(?:beg|start)/i.test(words.slice(0, 120));
       if (!leaves && !apartNote && !lead) {
         const is = this.section === "definitions" ? "definition" : this.section;
         return this.other(is, from, to);
@@ -302,31 +407,65 @@ class Cutter {
     const found = readDefinitions(this.flat, from, to)[0];
     if (!found) return false;
     if (this.section === "definitions") return true;
-    if (this.started || this.section === "materials" || this.section === "sizes" || this.section === "gauge" || this.section === "note") return false;
+    if (
+      this.started ||
+      this.section === "materials" ||
+      this.section === "sizes" ||
+      this.section === "gauge" ||
+      this.section === "note"
+    )
+      return false;
     const name = found.names[0] as string;
     const rest = found.words.from;
     if (name.split(/\s+/).length > 6 || /^\d+$/.test(name)) return false;
     // "sc = single crochet" is an abbreviation; a definition says how to work.
-    const told = /\b(?:insert|yarn over|yo\b|draw|pull up|pull through|work|in (?:the )?(?:next|same|indicated|st|sp)|into)\b/i.test(this.words(rest, to)) || signs(this.flat, rest, to) >= 1;
-    return told && !FOUNDATION.test(this.words(rest, to)) && talk(this.flat, rest, to) === 0 && this.section !== "abbreviations";
+    const told =
+      /\b(?:insert|yarn over|yo\b|draw|pull up|pull through|work|in (?:the )?(?:next|same|indicated|st|sp)|into)\b/i.test(
+        this.words(rest, to),
+      ) || signs(this.flat, rest, to) >= 1;
+    return (
+      told &&
+      !FOUNDATION.test(this.words(rest, to)) &&
+      talk(this.flat, rest, to) === 0 &&
+      this.section !== "abbreviations"
+    );
   }
 
   /** The first line of a text is its title, unless it names a piece and rows follow at once. */
   private isTitle(block: Block, index: number): boolean {
-    if (this.units.some((unit) => unit.kind !== "other" || unit.is === "title" || unit.is === "heading")) return false;
-    if (this.units.length > 2 || this.section !== null || sectionHeader(this.words(block.start, block.end))) return false;
+    if (
+      this.units.length > 2 ||
+      this.units.some((unit) => unit.kind !== "other" || unit.is === "title" || unit.is === "heading")
+    )
+      return false;
+    if (this.section !== null || sectionHeader(this.words(block.start, block.end))) return false;
     const { sizesSpan } = this.place;
     if (sizesSpan && sizesSpan.from <= block.end && sizesSpan.to >= block.start) return false;
     const words = this.words(block.start, block.end);
-    if (words.length > 100 || /[.:;,]$/.test(words) || signs(this.flat, block.start, block.end) > 0 || words.split(/\s+/).length > 12) return false;
+    if (
+      words.length > 100 ||
+      /[.:;,]$/.test(words) ||
+      signs(this.flat, block.start, block.end) > 0 ||
+      words.split(/\s+/).length > 12
+    )
+      return false;
     if (!/^["'(]?[\p{Lu}\d]/u.test(words)) return false;
     if (block.hashes === 1 && this.blocks.some((other, i) => i !== index && other.hashes === 1)) return false;
     if (block.hashes > 1) return false;
-    return !(this.follows(index) && (namesPiece(words) || namesPart(words)) && words.split(/\s+/).length <= 3);
+    return !(
+      this.follows(index) &&
+      (namesPiece(words) || namesPart(words)) &&
+      words.split(/\s+/).length <= 3
+    );
   }
 
   private headingOf(block: Block, index: number, lead = false) {
-    return blockHeading(this.flat, block, lead || this.follows(index), this.section !== null && LISTS.has(this.section));
+    return blockHeading(
+      this.flat,
+      block,
+      lead || this.follows(index),
+      this.section !== null && LISTS.has(this.section),
+    );
   }
 
   /** Whether the next block holds a row or begins as instructions do. */
@@ -341,7 +480,14 @@ class Cutter {
     return false;
   }
 
-  private heading(from: number, to: number, nameFrom: number, nameTo: number, style: HeadingStyle, finishing: boolean): void {
+  private heading(
+    from: number,
+    to: number,
+    nameFrom: number,
+    nameTo: number,
+    style: HeadingStyle,
+    finishing: boolean,
+  ): void {
     const end = this.trimmed(from, to).to;
     this.units.push({ kind: "heading", from, to: Math.max(end, nameTo), nameFrom, nameTo, style, finishing });
   }
@@ -370,7 +516,8 @@ class Cutter {
       }
       const is = stretch.is === "note" ? "note" : this.section === "finishing" ? "finishing" : "prose";
       const last = this.units.at(-1);
-      if (last?.kind === "other" && last.is === is && last.to >= from && last.from >= from) last.to = stretch.to;
+      if (last?.kind === "other" && last.is === is && last.to >= from && last.from >= from)
+        last.to = stretch.to;
       else this.other(is, stretch.from, stretch.to);
     }
   }
@@ -381,7 +528,12 @@ class Cutter {
     if (FOUNDATION.test(words) && !/\bcounts?\b|\bthroughout\b/i.test(words)) return true;
     if (this.section === "pattern") return isInstruction(this.flat, from, to);
     if (!beginsInstruction(this.flat, from, to) || talk(this.flat, from, to) > 0) return false;
-    return signs(this.flat, from, to) >= 2 && index >= 0 && this.follows(index) && !/\bcounts?\b|\bthroughout\b|\bpattern\b/i.test(words);
+    return (
+      signs(this.flat, from, to) >= 2 &&
+      index >= 0 &&
+      this.follows(index) &&
+      !/\bcounts?\b|\bthroughout\b|\bpattern\b/i.test(words)
+    );
   }
 }
 

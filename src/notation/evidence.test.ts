@@ -10,7 +10,7 @@ describe("instructions and talk", () => {
     "Work 4 more rows even.",
     "Sew side seams.",
     "Fasten off.",
-    "Rep Rows 2 and 3 until piece measures 11 (11½, 12)\" from beg.",
+    'Rep Rows 2 and 3 until piece measures 11 (11½, 12)" from beg.',
     "With 5 mm hook, ch 9.",
     "Repeat last 2 rows 4 (5, 6) times more.",
     "Work in patt to last 6 sts, turn.",
@@ -35,13 +35,22 @@ describe("instructions and talk", () => {
     "This vest has an easy fit and takes a weekend.",
   ])("takes %j as talk", (text) => expect(is(text)).toBe(false));
 
-  it.each(["24 sts.", "[16 (18, 18, 20) sc]", "- 40 sts", "(36 dc, 12 sc)", "Total 24 sts.", "61 (69, 77, 83) (91, 97, 105, 111, 119) sts."])("reads %j as a bare count", (text) =>
-    expect(isCountOnly(text, 0, text.length)).toBe(true));
+  it.each([
+    "24 sts.",
+    "[16 (18, 18, 20) sc]",
+    "- 40 sts",
+    "(36 dc, 12 sc)",
+    "Total 24 sts.",
+    "61 (69, 77, 83) (91, 97, 105, 111, 119) sts.",
+  ])("reads %j as a bare count", (text) => expect(isCountOnly(text, 0, text.length)).toBe(true));
 
-  it.each(["24 sc in next 24 sts.", "Ch 24.", "Row 24"])("does not read %j as a bare count", (text) => expect(isCountOnly(text, 0, text.length)).toBe(false));
+  it.each(["24 sc in next 24 sts.", "Ch 24.", "Row 24"])("does not read %j as a bare count", (text) =>
+    expect(isCountOnly(text, 0, text.length)).toBe(false),
+  );
 
   it("knows the end of a row that stands on its own line", () => {
-    for (const text of ["Ch 1, turn.", "Turn.", "Chain 2 and turnover.", "Join."]) expect(isRowEnd(text, 0, text.length)).toBe(true);
+    for (const text of ["Ch 1, turn.", "Turn.", "Chain 2 and turnover.", "Join."])
+      expect(isRowEnd(text, 0, text.length)).toBe(true);
     expect(isRowEnd("Ch 58.", 0, 6)).toBe(false);
   });
 });

@@ -8,26 +8,57 @@ const STITCH =
 const NUMBER = "(?:\\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten)";
 const LIST = "(?:\\s?[([{][\\d\\s,;:/.½¼¾)([\\]-]{1,60}[)\\]}])?";
 
-const CHAIN = new RegExp(`\\bch(?:ain)?s?[-.]?\\s{0,2}\\d|\\b${NUMBER}${LIST}\\s?ch(?:ain)?s?\\b|\\bchain\\s(?:of\\s)?${NUMBER}\\b|\\bch\\s[([]\\d|\\bchain\\s\\(ch\\)\\s?\\d`, "i");
+const CHAIN = new RegExp(
+  `\\bch(?:ain)?s?[-.]?\\s{0,2}\\d|\\b${NUMBER}${LIST}\\s?ch(?:ain)?s?\\b|\\bchain\\s(?:of\\s)?${NUMBER}\\b|\\bch\\s[([]\\d|\\bchain\\s\\(ch\\)\\s?\\d`,
+  "i",
+);
 const COUNTED = new RegExp(`\\b${NUMBER}${LIST}\\s?${STITCH}\\b`, "i");
-const PLACED = new RegExp(`\\b${STITCH}\\s(?:in|into|across|around|round|to|each|ea|even|evenly|next|nx|nxt|blo|flo|along|over|loosely|tbl|${NUMBER})\\b`, "i");
+const PLACED = new RegExp(
+  `\\b${STITCH}\\s(?:in|into|across|around|round|to|each|ea|even|evenly|next|nx|nxt|blo|flo|along|over|loosely|tbl|${NUMBER})\\b`,
+  "i",
+);
 const SKIP = /\b(?:sk|skip|miss)\.?\s?(?:next|first|\d|the|to|st|1|ch|sc|dc|hdc|tr|all|ps|same)/i;
-const REPEAT = /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|once|twice|\d{1,3}(?:st|nd|rd|th|d)\s|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
-const ENDING = /\b(?:fasten|finish|break|end|tie|cut|bind)\s(?:off|yarn|thread|the yarn)\b|\bcut (?:the )?(?:yarn|thread)\b/i;
-const JOINING = /\b(?:re-?join|join|attach|tie on)\b.{0,40}\b(?:yarn|thread|wool|with|to|in|into|colou?r|mc|cc|[A-F])\b/i;
+const REPEAT =
+  /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|once|twice|\d{1,3}(?:st|nd|rd|th|d)\s|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
+const ENDING =
+  /\b(?:fasten|finish|break|end|tie|cut|bind)\s(?:off|yarn|thread|the yarn)\b|\bcut (?:the )?(?:yarn|thread)\b/i;
+const JOINING =
+  /\b(?:re-?join|join|attach|tie on)\b.{0,40}\b(?:yarn|thread|wool|with|to|in|into|colou?r|mc|cc|[A-F])\b/i;
 const TURN = /\bturn(?:ing)?\b(?! ch)/i;
-const EVEN = /\b(?:make|work)\s\d{1,3}\s(?:more\s)?rows?\b|\bend(?:ing)?\b.{0,30}\b(?:rows?|rnds?|rounds?)\b|\b(?:back|front|both)\s(?:loops?|lps?)\b|\bwork(?:ing)?\s(?:even|straight|in patt|\d|across|evenly|on|to|as|one|until|same|first|remaining|rem|around|all|along)|\brows?\s(?:even|straight)\b|\beven\b.{0,20}\brows?\b|\bcont(?:inue)?\b.{0,40}\b(?:patt|pattern|even|until|working|work|rows?|rounds?|straight|in)\b/i;
+const EVEN =
+  /\b(?:make|work)\s\d{1,3}\s(?:more\s)?rows?\b|\bend(?:ing)?\b.{0,30}\b(?:rows?|rnds?|rounds?)\b|\b(?:back|front|both)\s(?:loops?|lps?)\b|\bwork(?:ing)?\s(?:even|straight|in patt|\d|across|evenly|on|to|as|one|until|same|first|remaining|rem|around|all|along)|\brows?\s(?:even|straight)\b|\beven\b.{0,20}\brows?\b|\bcont(?:inue)?\b.{0,40}\b(?:patt|pattern|even|until|working|work|rows?|rounds?|straight|in)\b/i;
 const SEAM = /\b(?:sew|seam|whip ?stitch|mattress)\b/i;
-const SHAPE = /\b(?:inc|dec|increase|decrease|bind off)\b\.?\s?(?:\d|one|two|three|each|every|at|evenly)|\beach (?:end|side)\b.{0,30}\b(?:every|next|row)/i;
+const SHAPE =
+  /\b(?:inc|dec|increase|decrease|bind off)\b\.?\s?(?:\d|one|two|three|each|every|at|evenly)|\beach (?:end|side)\b.{0,30}\b(?:every|next|row)/i;
 const RING = /\b(?:magic|adjustable|slip)\s(?:ring|circle|loop)\b|\bin(?:to)?\s(?:a\s)?(?:mr|mc|ring)\b/i;
 const MEASURE = /\b(?:until|for)\b.{0,60}\b(?:measures?|inches|cm|rows|rounds|ins|remain|long)\b/i;
 const HOOK = /\b(?:change|switch)\sto\b|\bwith\b.{0,30}\b(?:hook|colou?r|yarn|mc|cc)\b/i;
 const MARKER = /\b(?:pm|(?:place|put) (?:a )?(?:st(?:itch)? )?marker|mark)\b/i;
-const AS_BEFORE = /\b(?:same as|as (?:for|given|on|in|before|directed|established|set)|to (?:match|correspond)|revers(?:e|ing) (?:all )?shaping)\b/i;
-const SCHEDULE = /\bevery\s(?:\d|other|alt|second|third|fourth|row|rnd|round|rs|ws|following|foll)|\bwork(?:ing)? (?:the )?\(?(?:[a-z]{3,10} ){1,3}(?:row|rnd|round)s?\b/i;
+const AS_BEFORE =
+  /\b(?:same as|as (?:for|given|on|in|before|directed|established|set)|to (?:match|correspond)|revers(?:e|ing) (?:all )?shaping)\b/i;
+const SCHEDULE =
+  /\bevery\s(?:\d|other|alt|second|third|fourth|row|rnd|round|rs|ws|following|foll)|\bwork(?:ing)? (?:the )?\(?(?:[a-z]{3,10} ){1,3}(?:row|rnd|round)s?\b/i;
 const STARS = /\*[^*]{3,200}\b(?:rep|repeat|rpt)\b/i;
 
-const SIGNS = [CHAIN, COUNTED, PLACED, SKIP, REPEAT, ENDING, JOINING, TURN, EVEN, SEAM, SHAPE, RING, MEASURE, AS_BEFORE, SCHEDULE, MARKER, STARS] as const;
+const SIGNS = [
+  CHAIN,
+  COUNTED,
+  PLACED,
+  SKIP,
+  REPEAT,
+  ENDING,
+  JOINING,
+  TURN,
+  EVEN,
+  SEAM,
+  SHAPE,
+  RING,
+  MEASURE,
+  AS_BEFORE,
+  SCHEDULE,
+  MARKER,
+  STARS,
+] as const;
 
 /** What a sentence of instruction begins with. */
 const STARTS = new RegExp(
@@ -39,7 +70,8 @@ const STARTS = new RegExp(
 
 const TALK =
   /(?<!\b(?:toward|towards|facing|from|to)\s)\b(?:you|you'll|you're|you've|your|i|i'm|i've|i'd|my|we|we'll|our|please|enjoy|love|loved|photo|photos|picture|video|tutorial|blog|copyright|website|link|click|sell|sold|thank|thanks|happy|because|maybe|perhaps|probably|recommend|optional|suggest|prefer|designed|wear|wearing|beginner|intermediate|skill|ravelry|instagram|facebook|email|inspired|cozy|perfect|gorgeous|beautiful|easy)\b/gi;
-const FINITE = /\b(?:is|are|was|were|will be|has been|have been|can be|should be|may be|means|makes|begins|starts|comes|consists|features|shows)\b/i;
+const FINITE =
+  /\b(?:is|are|was|were|will be|has been|have been|can be|should be|may be|means|makes|begins|starts|comes|consists|features|shows)\b/i;
 
 function window(plain: string, from: number, to: number, most: number): string {
   return plain.slice(from, Math.min(to, from + most)).replace(/\s{2,}/g, " ");
@@ -66,7 +98,12 @@ export function talk(plain: string, from: number, to: number): number {
 /** Whether a sentence, standing by itself, tells the maker to do something. */
 export function isInstruction(plain: string, from: number, to: number): boolean {
   const found = signs(plain, from, to);
-  if (found === 0) return HOOK.test(window(plain, from, to, 160)) && beginsInstruction(plain, from, to) && /^\s*(?:change|switch|with|using)\b/i.test(window(plain, from, to, 40));
+  if (found === 0)
+    return (
+      HOOK.test(window(plain, from, to, 160)) &&
+      beginsInstruction(plain, from, to) &&
+      /^\s*(?:change|switch|with|using)\b/i.test(window(plain, from, to, 40))
+    );
   const words = window(plain, from, to, 400);
   const begins = beginsInstruction(plain, from, to);
   const chatter = talk(plain, from, to);
@@ -98,7 +135,12 @@ const COUNT_ONLY = new RegExp(
 /** A count with its parts named behind it: "112 (104, 116) hdc: back 38 (36, 40), each sleeve 12 (12, 12)." */
 export function beginsWithCount(plain: string, from: number, to: number): boolean {
   const words = plain.slice(from, Math.min(to, from + 300));
-  return COUNT_LED.test(words) && !/\b(?:in|into)\s(?:next|each|first|last|same)\b|\b(?:across|around|turn|join|times|rep|repeat|skip|ch \d)\b/i.test(words);
+  return (
+    COUNT_LED.test(words) &&
+    !/\b(?:in|into)\s(?:next|each|first|last|same)\b|\b(?:across|around|turn|join|times|rep|repeat|skip|ch \d)\b/i.test(
+      words,
+    )
+  );
 }
 
 const COUNT_LED = new RegExp(`^[-=:([\\s]{0,4}\\d{1,4}${LIST}(?:${LIST})?\\s?${STITCH}\\s?[:,;=-]`, "i");
@@ -106,5 +148,7 @@ const COUNT_LED = new RegExp(`^[-=:([\\s]{0,4}\\d{1,4}${LIST}(?:${LIST})?\\s?${S
 /** "Ch 1, turn.", "Turn.", "Join.": ends the row before, and is no row of its own. */
 export function isRowEnd(plain: string, from: number, to: number): boolean {
   if (to - from > 60) return false;
-  return /^\s*(?:(?:ch(?:ain)?[\s.-]?\d\s?[,;.]?\s?(?:and\s)?)?turn(?:over)?|turn[,;.]?\s?(?:and\s)?ch(?:ain)?[\s.-]?\d|ch(?:ain)?[\s.-]?\d\s?(?:and\s|,\s?)?(?:turn(?:over)?|to)?|join(?:\.|\swith\s[^.]{3,40}))[\s.]*$/i.test(plain.slice(from, to));
+  return /^\s*(?:(?:ch(?:ain)?[\s.-]?\d\s?[,;.]?\s?(?:and\s)?)?turn(?:over)?|turn[,;.]?\s?(?:and\s)?ch(?:ain)?[\s.-]?\d|ch(?:ain)?[\s.-]?\d\s?(?:and\s|,\s?)?(?:turn(?:over)?|to)?|join(?:\.|\swith\s[^.]{3,40}))[\s.]*$/i.test(
+    plain.slice(from, to),
+  );
 }

@@ -1,5 +1,5 @@
-import { beginsInstruction, signs } from "./evidence.ts";
 import type { Block } from "./blocks.ts";
+import { beginsInstruction, signs } from "./evidence.ts";
 import { type LabelFound, type LabelPlace, readLabel } from "./labels.ts";
 import { namesPart, namesPiece } from "./section-words.ts";
 import type { Amount, Label } from "./tree.ts";
@@ -25,9 +25,11 @@ export interface BareNumbers {
 const CANDIDATE =
   /\b(?:(?:rs|ws|right side|wrong side)\s(?=r)|rows?\b|rnds?(?=\b|\d)|rounds?(?=\b|\d)|rds?(?=\b|\d)|rows?(?=\d)|r(?=\d)|next\s(?=\d|row|rnd|round|rs|ws)|foundation\s(?=row|rnd|round|ch)|set-?up\s(?=row|rnd|round)|(?:inc|dec|increase|decrease|pattern|shaping|last|final|following|joining|pick-?up|turning|border|edging|short|eyelet|buttonhole)\.?\s(?=rows?\b|rnd|round)|(?:all\s)?(?:even|odd)\s(?=rows|rnds|rounds)|\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\s(?=row|rnd|round|and|to))/gi;
 /** Words before a number of a row that make it a reference. */
-const REFERENCE = /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
+const REFERENCE =
+  /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
 const INLINE_BARE = /(?<=[.)\]!]\s{0,2})(\d{1,3}):\s?(?=[A-Z*([])/g;
-const BARE = /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s)|(?<=-\s?\d{1,3})\s(?=[A-Za-z]))-?\s{0,3}(?=\S)/i;
+const BARE =
+  /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s)|(?<=-\s?\d{1,3})\s(?=[A-Za-z]))-?\s{0,3}(?=\S)/i;
 const LIST_NUMBER = /\d{1,2}[.)]\s{1,2}/y;
 
 /** Looks over the blocks for numbers that stand where labels stand. */
@@ -38,7 +40,12 @@ export function bareNumbers(flat: string, blocks: readonly Block[]): BareNumbers
   let inline = 0;
   for (const block of blocks) {
     const words = flat.slice(block.start, Math.min(block.end, block.start + 40));
-    if (/^(?:\d{1,2}[.)]\s)?(?:rows?|rnds?|rounds?|rds?|r)\s?\d|^\d+(?:st|nd|rd|th|d)\s(?:row|rnd|round)/i.test(words)) labelled++;
+    if (
+      /^(?:\d{1,2}[.)]\s)?(?:rows?|rnds?|rounds?|rds?|r)\s?\d|^\d+(?:st|nd|rd|th|d)\s(?:row|rnd|round)/i.test(
+        words,
+      )
+    )
+      labelled++;
     const found = BARE.exec(words);
     const number = Number(found?.[1]);
     const body = block.start + (found?.[0].length ?? 0);
@@ -59,28 +66,48 @@ export function bareNumbers(flat: string, blocks: readonly Block[]): BareNumbers
 
 function isStitched(flat: string, from: number, to: number): boolean {
   const end = Math.min(to, from + 160);
-  return signs(flat, from, end) >= 1 && (beginsInstruction(flat, from, end) || signs(flat, from, end) >= 2) && !/^[^.;(]{0,80}\b(?:counts? as|does not count|is worked|are worked|never counts?)\b/i.test(flat.slice(from, end));
+  return (
+    signs(flat, from, end) >= 1 &&
+    (beginsInstruction(flat, from, end) || signs(flat, from, end) >= 2) &&
+    !/^[^.;(]{0,80}\b(?:counts? as|does not count|is worked|are worked|never counts?)\b/i.test(
+      flat.slice(from, end),
+    )
+  );
 }
 
 /** Every label in the block, in order. */
-export function findLabels(text: string, flat: string, from: number, to: number, place: LabelPlace, bare: BareNumbers): LabelAt[] {
+export function findLabels(
+  text: string,
+  flat: string,
+  from: number,
+  to: number,
+  place: LabelPlace,
+  bare: BareNumbers,
+): LabelAt[] {
   const found: LabelAt[] = [];
   const first = firstLabel(text, flat, from, to, place, bare);
   if (first) found.push(first);
-  CANDIDATE.lastIndex = first ? first.to : from;
-  for (let hit = CANDIDATE.exec(flat); hit && hit.index < to; hit = CANDIDATE.exec(flat)) {
-    const at = hit.index;
+  // Only this block is searched: a search that finds nothing must not run on to the end of the text.
+  const stretch = flat.slice(from, to);
+  for (const hit of stretch.matchAll(CANDIDATE)) {
+    const at = from + hit.index;
     if (at < (found.at(-1)?.to ?? from) || !isBoundary(flat, from, at)) continue;
     const label = readLabel(text, flat, at, to, place);
     if (!label || !isSeparated(label, flat, to)) continue;
     found.push({ ...label, at });
-    CANDIDATE.lastIndex = Math.max(label.to, at + 1);
   }
   if (bare.inline) addInline(found, flat, from, to, place);
   return found;
 }
 
-function firstLabel(text: string, flat: string, from: number, to: number, place: LabelPlace, bare: BareNumbers): LabelAt | null {
+function firstLabel(
+  text: string,
+  flat: string,
+  from: number,
+  to: number,
+  place: LabelPlace,
+  bare: BareNumbers,
+): LabelAt | null {
   LIST_NUMBER.lastIndex = from;
   const listed = LIST_NUMBER.exec(flat);
   if (listed) {
@@ -97,11 +124,26 @@ function firstLabel(text: string, flat: string, from: number, to: number, place:
   return { ...bareLabel(number[1] as string, number[2], from, from + number[0].length, place), at: from };
 }
 
-function bareLabel(first: string, last: string | undefined, at: number, to: number, place: LabelPlace): LabelFound {
-  const amount = (value: string, from: number): Amount => ({ span: { from, to: from + value.length }, values: [Number(value)] });
+function bareLabel(
+  first: string,
+  last: string | undefined,
+  at: number,
+  to: number,
+  place: LabelPlace,
+): LabelFound {
+  const amount = (value: string, from: number): Amount => ({
+    span: { from, to: from + value.length },
+    values: [Number(value)],
+  });
   const start = amount(first, at);
   const end = last === undefined ? start : { ...amount(last, at), span: start.span };
-  const label: Label = { span: { from: at, to: at + first.length }, is: place.rounds ? "round" : "row", words: last === undefined ? first : `${first}-${last}`, rows: [{ from: start, to: end }], rounds: place.rounds };
+  const label: Label = {
+    span: { from: at, to: at + first.length },
+    is: place.rounds ? "round" : "row",
+    words: last === undefined ? first : `${first}-${last}`,
+    rows: [{ from: start, to: end }],
+    rounds: place.rounds,
+  };
   return { label, to, separator: "." };
 }
 
@@ -128,19 +170,36 @@ function isBoundary(flat: string, from: number, at: number): boolean {
   const glyph = flat[before] as string;
   if (gap >= 3) return true;
   // "... in last st, turn Row 5 ch 2": the turn ends the row, though no mark does.
-  if (/\bturn$/i.test(flat.slice(Math.max(from, before - 6), before + 1)) && /^(?:Row|Rnd|Round)\s?\d/.test(flat.slice(at, at + 9))) return true;
+  if (
+    /\bturn$/i.test(flat.slice(Math.max(from, before - 6), before + 1)) &&
+    /^(?:Row|Rnd|Round)\s?\d/.test(flat.slice(at, at + 9))
+  )
+    return true;
   if (!/[.!?;)\]}…>]/.test(glyph)) return false;
-  return !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]";
+  return (
+    !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]"
+  );
 }
 
 /** "Shape Armholes Row 1:", "Pattern Stitch, Row 1:": the name of a part stands before the label with no mark between. */
 function isPartName(words: string, length: number): boolean {
-  return length < 48 && /^\p{Lu}/u.test(words) && words.split(/\s+/).length <= 5 && !/[.;:()*\d]/.test(words) && !/^(?:work|rep|repeat|rpt|complete|follow|make|beg|begin|cont|continue|end)\b/i.test(words) && (namesPart(words) || namesPiece(words)) && !/\b(?:rep|repeat|work|of|as|to|from|end|until|in|for)\s*$/i.test(words);
+  return (
+    length < 48 &&
+    /^\p{Lu}/u.test(words) &&
+    words.split(/\s+/).length <= 5 &&
+    !/[.;:()*\d]/.test(words) &&
+    !/^(?:work|rep|repeat|rpt|complete|follow|make|beg|begin|cont|continue|end)\b/i.test(words) &&
+    (namesPart(words) || namesPiece(words)) &&
+    !/\b(?:rep|repeat|work|of|as|to|from|end|until|in|for)\s*$/i.test(words)
+  );
 }
 
 function isSeparated(label: LabelFound, flat: string, to: number): boolean {
   if (/[:>]/.test(label.separator)) return true;
   if (/^\.|^-|^…/.test(label.separator)) return beginsInstruction(flat, label.to, to);
   if (label.separator !== "" || !beginsInstruction(flat, label.to, to)) return false;
-  return label.label.side !== undefined || (label.label.rows.length > 0 && /^(?:Row|Rnd|Round|ROW|RND|ROUND)/.test(label.label.words));
+  return (
+    label.label.side !== undefined ||
+    (label.label.rows.length > 0 && /^(?:Row|Rnd|Round|ROW|RND|ROUND)/.test(label.label.words))
+  );
 }

@@ -17,14 +17,17 @@ const ONE: SizesFound = { names: ["one size"], span: null };
 
 /** @param plain  the text in plain glyphs; the span found is an offset into it */
 export function findSizes(plain: string, lines: readonly Line[]): SizesFound {
-  const oneSize = /^[^\S\n]{0,8}(?:sizes?\s?[:.-]?\s{0,3})?one size\b(?! larger| smaller| up| down)/im.test(plain.slice(0, 6000));
+  const oneSize = /^[^\S\n]{0,8}(?:sizes?\s?[:.-]?\s{0,3})?one size\b(?! larger| smaller| up| down)/im.test(
+    plain.slice(0, 6000),
+  );
   const votes = voteOnLists(plain, lines);
   const stated = statedRuns(plain, lines);
   const inferred = oneSize ? null : mostVotes(votes, plain.length < 800 ? 1 : 3);
   // The statement that the lists bear out is the run; a run that no list bears out is believed where there are no lists.
   const borne = stated.filter((run) => (votes.get(run.names.length) ?? 0) > 0);
   const best = [...borne].sort((a, b) => b.sure - a.sure)[0];
-  if (best && (inferred === null || best.names.length === inferred || best.sure >= 2)) return { names: best.names, span: best.span };
+  if (best && (inferred === null || best.names.length === inferred || best.sure >= 2))
+    return { names: best.names, span: best.span };
   if (inferred !== null && (votes.get(inferred) ?? 0) >= 1) return { names: numbered(inferred), span: null };
   const first = [...stated].sort((a, b) => b.sure - a.sure)[0];
   if (oneSize && borne.length === 0) return ONE;
@@ -38,8 +41,11 @@ function numbered(count: number): SizeRun {
 
 /* ------------------------------------------------------------------- lists */
 
-const N = "(?:\\d{1,4}(?:[.½¼¾]\\d?|\\s\\d\\/\\d)?|½|¼|¾|-{1,2})\"?";
-const GROUPED = new RegExp(`(?<![\\d½-])\\d{1,4}[½¼¾]?"?\\s?,?\\s?((?:[([{]\\s?${N}(?:\\s?[,;:/-]\\s{0,3}${N}){0,12}\\s?[)\\]}]\\s?){1,4})`, "g");
+const N = '(?:\\d{1,4}(?:[.½¼¾]\\d?|\\s\\d\\/\\d)?|½|¼|¾|-{1,2})"?';
+const GROUPED = new RegExp(
+  `(?<![\\d½-])\\d{1,4}[½¼¾]?"?\\s?,?\\s?((?:[([{]\\s?${N}(?:\\s?[,;:/-]\\s{0,3}${N}){0,12}\\s?[)\\]}]\\s?){1,4})`,
+  "g",
+);
 const HYPHENS = /(?<![\d.½-])\d{1,4}(?:-\d{1,4}){2,10}(?![\d-])/g;
 const ALTERNATING = /(?<![\d½])\d{1,4}\s?\(\d{1,4}\)\s?\d{1,4}(?:\s?\(\d{1,4}\)(?:\s?\d{1,4}\b)?){0,6}/g;
 const ALONE = /(?<!\d\s?)[([{]\s?\d{1,4}(?:\s?[,;]\s?\d{1,4}){1,12}\s?[)\]}]/g;
@@ -47,10 +53,13 @@ const COLONS = /(?<![\d:])\d{1,4}(?:\s?:\s?\d{1,4}){2,10}(?![\d:])/g;
 const SLASHES = /(?<![\d/])\d{1,4}(?:\/\d{1,4}){1,8}(?![\d/])/g;
 const SEMICOLONS = /(?<!\d)\d{1,4}(?:;\s?\d{1,4}){2,10}/g;
 const COMMAS = /(?<![\d,]\s?)\b\d{2,4}(?:,\s?\d{2,4}){2,10}(?=\s(?:sts?|sc|dc|hdc|tr|stitches)\b)/g;
-const PAIR_CONTEXT = /\d{1,4}\s?[([{]\s?\d{1,4}\s?[)\]}]\s?(?:sts?\b|sc\b|dc\b|hdc\b|tr\b|htr\b|ch\b|rows?\b|rnds?\b|rounds?\b|times\b|more\b|stitches|cm\b|in\b|mm\b|"|ch-)|\bch(?:ain)?\s?\d{1,4}\s?[([{]\s?\d{1,4}\s?[)\]}]/gi;
+const PAIR_CONTEXT =
+  /\d{1,4}\s?[([{]\s?\d{1,4}\s?[)\]}]\s?(?:sts?\b|sc\b|dc\b|hdc\b|tr\b|htr\b|ch\b|rows?\b|rnds?\b|rounds?\b|times\b|more\b|stitches|cm\b|in\b|mm\b|"|ch-)|\bch(?:ain)?\s?\d{1,4}\s?[([{]\s?\d{1,4}\s?[)\]}]/gi;
 
 function numbersIn(words: string): number {
-  return words.replace(/\s\d\/\d/g, "½").match(/\d{1,4}(?:\.\d)?|(?<!\d)[½¼¾]|(?<=[,([{]\s?)-{1,2}/g)?.length ?? 0;
+  return (
+    words.replace(/\s\d\/\d/g, "½").match(/\d{1,4}(?:\.\d)?|(?<!\d)[½¼¾]|(?<=[,([{]\s?)-{1,2}/g)?.length ?? 0
+  );
 }
 
 /** How many lists there are of each length, lists in rows counting more. */
@@ -75,7 +84,9 @@ function voteOnLists(plain: string, lines: readonly Line[]): Map<number, number>
       if (length > 2) vote(length, weight);
     }
     if (pairs > 0 && !/\(\d{1,4}\)\s?\d{1,4}\s?\(/.test(paragraph)) vote(2, inRow ? pairs : pairs * 0.5);
-    if (!/\b\d{3}-\d{3}-\d{4}\b/.test(rest)) for (const [list] of rest.matchAll(HYPHENS)) vote(numbersIn(list.replace(/-/g, ",")), inRow ? weight : 0.5);
+    if (!/\b\d{3}-\d{3}-\d{4}\b/.test(rest))
+      for (const [list] of rest.matchAll(HYPHENS))
+        vote(numbersIn(list.replace(/-/g, ",")), inRow ? weight : 0.5);
     for (const [list] of rest.matchAll(ALONE)) {
       const length = numbersIn(list);
       if (length > 2 || inRow) vote(length, length > 2 ? weight : 0.5);
@@ -84,7 +95,8 @@ function voteOnLists(plain: string, lines: readonly Line[]): Map<number, number>
       for (const [list] of rest.matchAll(COLONS)) vote(numbersIn(list), weight);
       for (const [list] of rest.matchAll(SEMICOLONS)) vote(numbersIn(list), weight);
       for (const [list] of rest.matchAll(COMMAS)) vote(numbersIn(list), weight);
-      for (const [list] of rest.replace(/\d\s\d\/\d|(?<!\d)\d\/[2348]\b/g, " ").matchAll(SLASHES)) vote(numbersIn(list), 0.6);
+      for (const [list] of rest.replace(/\d\s\d\/\d|(?<!\d)\d\/[2348]\b/g, " ").matchAll(SLASHES))
+        vote(numbersIn(list), 0.6);
     }
   }
   return votes;
@@ -115,22 +127,31 @@ interface Stated {
   readonly sure: number;
 }
 
-const WORD_SIZES = /^(?:(?:finished |available |garment |pattern )?(?:sizes?|sizing)|to fit(?: (?:bust|chest|ages?|sizes?|head|waist|child sizes?))?|ages?|bust size|finished (?:bust|chest|size))(?: (?:available|included|range|guide|chart))?\b\s*[:=.-]*\s*/i;
-const RUN = new RegExp(`^\\(?${SIZE_NAME}(?:\\s?[,;:/(|[{)\\]}&-]{1,3}\\s?|\\s?\\)?,?\\s(?:and|or)\\s|\\s?[)\\]}]?\\s?[([{]\\s?|\\s{2,})(?:${SIZE_NAME})`, "i");
+const WORD_SIZES =
+  /^(?:(?:finished |available |garment |pattern )?(?:sizes?|sizing)|to fit(?: (?:bust|chest|ages?|sizes?|head|waist|child sizes?))?|ages?|bust size|finished (?:bust|chest|size))(?: (?:available|included|range|guide|chart))?\b\s*[:=.-]*\s*/i;
+const RUN = new RegExp(
+  `^\\(?${SIZE_NAME}(?:\\s?[,;:/(|[{)\\]}&-]{1,3}\\s?|\\s?\\)?,?\\s(?:and|or)\\s|\\s?[)\\]}]?\\s?[([{]\\s?|\\s{2,})(?:${SIZE_NAME})`,
+  "i",
+);
 const ITEM = new RegExp(`${SIZE_NAME}(?![a-z0-9])`, "iy");
 const GAP = /(?:[\s,;:|&=/()[\]{}"-]|\band\b|\bor\b){1,12}/iy;
 const ASIDE = /\s?[[(]\s?\d{1,3}(?:\s?-\s?\d{1,3})?\s?(?:cm|in|ins|inches|")?\s?[\])]/iy;
 const ONE_A_LINE = new RegExp(`^(?:size\\s)?(${SIZE_NAME}|(?<=size\\s)[A-H])\\s?(?:[:=(]|-\\s|\\s-)`, "i");
 const LETTERS_ALONE = /^(?:(?:\d?X{0,4}S|M|L|\d?X{1,5}L?|\d{1,2}XL?)(?:[\s,/|]+|$)){3,12}$/;
-const LETTER_NAME = /^(?:\d{0,2}X{0,5}[SL]|M|\dX|XX?S|X{1,4}L|(?:extra[ -]?|x-?|\dx-?)?(?:small|large)|medium|sm|md|lg|newborn|preemie|baby|toddler|child|adult|teen|women|men|ladies)$/i;
-const CHANGES = new RegExp(
-  `(?:fit|fits|for|are for|is for|written for|given for|in)\\s(?:the\\s)?(?:(?:adult|child|child's|infant's|ladies|women's|men's)\\s)?(?:the\\s)?(?:smallest\\s)?(?:sizes?\\s)?(?:to fit\\s)?([^.;()]{1,40}?)[.;,)]?\\s{0,2}\\(?(?:with\\s)?(?:the\\s)?(?:changes?|others?|larger sizes?)\\s(?:are\\s)?(?:for|are)?\\s?(?:the\\s)?(?:[a-z']{3,8}(?:'s)?\\s)?(?:sizes?\\s)?([^.()]{1,160}?)\\s(?:are\\s|is\\s|will be\\s)?(?:given\\s|shown\\s|written\\s|indicated\\s)?(?:in|within|with)\\s\\(?(?:parenthes[ei]s|parentheses|brackets|the brackets|\\()`,
+const LETTER_NAME =
+  /^(?:\d{0,2}X{0,5}[SL]|M|\dX|XX?S|X{1,4}L|(?:extra[ -]?|x-?|\dx-?)?(?:small|large)|medium|sm|md|lg|newborn|preemie|baby|toddler|child|adult|teen|women|men|ladies)$/i;
+const CHANGES =
+  /(?:fit|fits|for|are for|is for|written for|given for|in)\s(?:the\s)?(?:(?:adult|child|child's|infant's|ladies|women's|men's)\s)?(?:the\s)?(?:smallest\s)?(?:sizes?\s)?(?:to fit\s)?([^.;()]{1,40}?)[.;,)]?\s{0,2}\(?(?:with\s)?(?:the\s)?(?:changes?|others?|larger sizes?)\s(?:are\s)?(?:for|are)?\s?(?:the\s)?(?:[a-z']{3,8}(?:'s)?\s)?(?:sizes?\s)?([^.()]{1,160}?)\s(?:are\s|is\s|will be\s)?(?:given\s|shown\s|written\s|indicated\s)?(?:in|within|with)\s\(?(?:parenthes[ei]s|parentheses|brackets|the brackets|\()/i;
+const WITH = new RegExp(
+  `(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\s(?:with|and)\\s(?:sizes?\\s)?((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s(?:sizes?\\s)?(?:are\\s|is\\s)?(?:given\\s|indicated\\s|shown\\s)?in\\s?(?:with\\s)?(?:parenthes|brackets|\\(|\\{)|(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\swith\\s((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s?(?:indicated|shown|given)?\\s?(?:with|in)\\s?[({[]`,
   "i",
 );
-const WITH = new RegExp(`(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\s(?:with|and)\\s(?:sizes?\\s)?((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s(?:sizes?\\s)?(?:are\\s|is\\s)?(?:given\\s|indicated\\s|shown\\s)?in\\s?(?:with\\s)?(?:parenthes|brackets|\\(|\\{)|(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\swith\\s((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s?(?:indicated|shown|given)?\\s?(?:with|in)\\s?[({[]`, "i");
 
 /** "Directions are given for size 10. Sizes 12, 14 and 16 are given in parentheses." */
-const SIZES_BEHIND = new RegExp(`\\bsize\\s(${SIZE_NAME})\\b[^()]{0,60}[.;]\\s{0,2}sizes?\\s([^.()]{1,120}?)\\s(?:are|is|follow|given|shown|in)\\b[^.]{0,40}(?:parenthes|bracket)`, "i");
+const SIZES_BEHIND = new RegExp(
+  `\\bsize\\s(${SIZE_NAME})\\b[^()]{0,60}[.;]\\s{0,2}sizes?\\s([^.()]{1,120}?)\\s(?:are|is|follow|given|shown|in)\\b[^.]{0,40}(?:parenthes|bracket)`,
+  "i",
+);
 
 function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
   const runs: Stated[] = [];
@@ -146,19 +167,31 @@ function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
       const begin = head[0].length + (WORD_SIZES.exec(words.slice(head[0].length))?.[0].length ?? 0);
       const rest = words.slice(begin);
       const named = runOf(rest, line.start + begin) ?? namedFreely(rest, line.start + begin);
-      if (named) runs.push({ ...named, sure: /^(?:sizes?|sizing|available|garment|pattern)/i.test(head[0]) ? 3 : 2 });
+      if (named)
+        runs.push({ ...named, sure: /^(?:sizes?|sizing|available|garment|pattern)/i.test(head[0]) ? 3 : 2 });
       else if (words.length === head[0].length) {
         const below = listBelow(plain, lines, i + 1);
         if (below) runs.push(below);
       }
     } else if (LETTERS_ALONE.test(words)) {
       const names = words.trim().split(/[\s,/|]+/);
-      if (new Set(names).size === names.length) runs.push({ names, span: { from: line.start, to: line.end }, sure: 3 });
-    } else if (/^[(]?\s?(?:\d{0,2}X{0,5}[SML]|extra|small|newborn|preemie|x-?small)\b/i.test(words) && words.length < 120 && signs(plain, line.start, end) === 0) {
+      if (new Set(names).size === names.length)
+        runs.push({ names, span: { from: line.start, to: line.end }, sure: 3 });
+    } else if (
+      /^[(]?\s?(?:\d{0,2}X{0,5}[SML]|extra|small|newborn|preemie|x-?small)\b/i.test(words) &&
+      words.length < 120 &&
+      signs(plain, line.start, end) === 0
+    ) {
       const named = runOf(words, line.start);
-      if (named && named.names.every((name) => LETTER_NAME.test(name.split(/[/&]|\s\(/)[0]?.trim() ?? ""))) runs.push({ ...named, sure: 3 });
+      if (named && named.names.every((name) => LETTER_NAME.test(name.split(/[/&]|\s\(/)[0]?.trim() ?? "")))
+        runs.push({ ...named, sure: 3 });
     }
-    if (/\bchang|\bwith\b/i.test(words) && /\bsizes?\b|parenthes|bracket|\bwritten\b|\bfits?\b|\(\s?\)|\{\s?\}/i.test(plain.slice(line.start, line.end + 160))) {
+    if (
+      /\bchang|\bwith\b/i.test(words) &&
+      /\bsizes?\b|parenthes|bracket|\bwritten\b|\bfits?\b|\(\s?\)|\{\s?\}/i.test(
+        plain.slice(line.start, line.end + 160),
+      )
+    ) {
       const sentence = sentenceRun(plain, line, lines[i + 1], lines[i + 2]);
       if (sentence) runs.push(sentence);
     }
@@ -210,10 +243,17 @@ function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {
 
 /** "Pram (Lap, Throw)": names of the designer's own, which only a line on sizes can hold. */
 function namedFreely(words: string, offset: number): Omit<Stated, "sure"> | null {
-  const found = /^\s*(\p{Lu}[\p{L}\d' -]{0,16}?)\s?[([{]\s?([\p{L}\d][\p{L}\d', ;/-]{0,120}?)\s?[)\]}]\s*[.,]?\s*$/u.exec(words);
+  const found =
+    /^\s*(\p{Lu}[\p{L}\d' -]{0,16}?)\s?[([{]\s?([\p{L}\d][\p{L}\d', ;/-]{0,120}?)\s?[)\]}]\s*[.,]?\s*$/u.exec(
+      words,
+    );
   if (!found) return null;
   const names = [found[1] as string, ...(found[2] as string).split(/\s*[,;]\s*/)].map((name) => name.trim());
-  if (names.some((name) => name === "" || name.split(/\s+/).length > 3) || new Set(names).size !== names.length) return null;
+  if (
+    names.some((name) => name === "" || name.split(/\s+/).length > 3) ||
+    new Set(names).size !== names.length
+  )
+    return null;
   const start = offset + words.search(/\S/);
   return { names, span: { from: start, to: start + found[0].trim().length } };
 }
@@ -222,7 +262,8 @@ function namedFreely(words: string, offset: number): Omit<Stated, "sure"> | null
 function splitHyphens(names: readonly string[]): string[] {
   const ranges = names.filter((name) => /^\d+\s?-\s?\d+$/.test(name)).length;
   const singles = names.filter((name) => /^\d+$/.test(name)).length;
-  if (ranges > 0 && singles > 0) return names.flatMap((name) => (/^\d+\s?-\s?\d+$/.test(name) ? name.split(/\s?-\s?/) : [name]));
+  if (ranges > 0 && singles > 0)
+    return names.flatMap((name) => (/^\d+\s?-\s?\d+$/.test(name) ? name.split(/\s?-\s?/) : [name]));
   return [...names];
 }
 
@@ -235,7 +276,9 @@ function lastLetter(names: readonly string[]): number {
 function unitsToAll(names: readonly string[]): string[] {
   const last = names.at(-1) ?? "";
   const unit = /^\d[\d\s/-]*?\s?(months?|mos?\.?|years?|yrs?\.?|y|t)$/i.exec(last)?.[1];
-  return names.map((name) => (unit && /^\d[\d\s/-]*$/.test(name) ? `${name.trim()} ${unit}` : name.replace(/\s*"$/, "").trim()));
+  return names.map((name) =>
+    unit && /^\d[\d\s/-]*$/.test(name) ? `${name.trim()} ${unit}` : name.replace(/\s*"$/, "").trim(),
+  );
 }
 
 function ascending(names: readonly string[]): boolean {
@@ -269,11 +312,18 @@ function listBelow(plain: string, lines: readonly Line[], from: number): Stated 
     if (start === -1) start = line.start;
     end = line.end;
   }
-  return names.length > 1 && new Set(names).size === names.length ? { names, span: { from: start, to: end }, sure: 3 } : null;
+  return names.length > 1 && new Set(names).size === names.length
+    ? { names, span: { from: start, to: end }, sure: 3 }
+    : null;
 }
 
 /** "Directions are for size Small; changes for Medium and Large are in parentheses." over up to three lines. */
-function sentenceRun(plain: string, line: Line, second: Line | undefined, third: Line | undefined): Stated | null {
+function sentenceRun(
+  plain: string,
+  line: Line,
+  second: Line | undefined,
+  third: Line | undefined,
+): Stated | null {
   const end = Math.min((third ?? second ?? line).end, line.start + 500);
   const words = plain.slice(line.start, end).replace(/\n/g, " ");
   const changes = CHANGES.exec(words);
@@ -281,22 +331,43 @@ function sentenceRun(plain: string, line: Line, second: Line | undefined, third:
     const span = { from: line.start + changes.index, to: line.start + changes.index + changes[0].length };
     const first = (changes[1] as string).replace(/^(?:size|sizes|adult size)\s/i, "").trim();
     const rest = (changes[2] as string).replace(/\bsizes?\b/gi, " ").trim();
-    const names = unitsToAll([first, ...rest.split(/\s*(?:,\s*(?:and\s)?|\band\b|&|;)\s*/)].map((name) => name.trim()).filter((name) => name !== ""));
-    const real = names.every((name) => new RegExp(`^(?:${SIZE_NAME}|[a-z]+'?s?)(?:\\sto\\s.{1,14})?$`, "i").test(name) && name.length < 28);
+    const names = unitsToAll(
+      [first, ...rest.split(/\s*(?:,\s*(?:and\s)?|\band\b|&|;)\s*/)]
+        .map((name) => name.trim())
+        .filter((name) => name !== ""),
+    );
+    const real = names.every(
+      (name) =>
+        new RegExp(`^(?:${SIZE_NAME}|[a-z]+'?s?)(?:\\sto\\s.{1,14})?$`, "i").test(name) && name.length < 28,
+    );
     const known = names.some((name) => new RegExp(`^${SIZE_NAME}`, "i").test(name));
     if (real && known && names.length > 1) return { names, span, sure: 2 };
   }
   const behind = SIZES_BEHIND.exec(words);
   if (behind) {
-    const names = [behind[1] as string, ...(behind[2] as string).split(/\s*(?:,\s*(?:and\s)?|\band\b|&)\s*/)].map((name) => name.trim()).filter((name) => name !== "");
-    if (names.length > 1 && names.every((name) => name.length < 20)) return { names, span: { from: line.start + behind.index, to: line.start + behind.index + behind[0].length }, sure: 2 };
+    const names = [behind[1] as string, ...(behind[2] as string).split(/\s*(?:,\s*(?:and\s)?|\band\b|&)\s*/)]
+      .map((name) => name.trim())
+      .filter((name) => name !== "");
+    if (names.length > 1 && names.every((name) => name.length < 20))
+      return {
+        names,
+        span: { from: line.start + behind.index, to: line.start + behind.index + behind[0].length },
+        sure: 2,
+      };
   }
   const pair = WITH.exec(words);
   if (pair) {
     const first = (pair[1] ?? pair[3]) as string;
     const rest = (pair[2] ?? pair[4]) as string;
-    const names = [first, ...rest.split(/\s*(?:,\s*(?:and\s)?|\band\b|&)\s*/)].map((name) => name.trim()).filter((name) => name !== "");
-    if (names.length > 1) return { names, span: { from: line.start + pair.index, to: line.start + pair.index + pair[0].length }, sure: 2 };
+    const names = [first, ...rest.split(/\s*(?:,\s*(?:and\s)?|\band\b|&)\s*/)]
+      .map((name) => name.trim())
+      .filter((name) => name !== "");
+    if (names.length > 1)
+      return {
+        names,
+        span: { from: line.start + pair.index, to: line.start + pair.index + pair[0].length },
+        sure: 2,
+      };
   }
   return null;
 }

@@ -10,10 +10,17 @@ export interface TermsFound {
   readonly from: "stated" | "told" | "assumed";
 }
 
-const NATION = "(?:us(?:a)?|u\\.s\\.(?:a\\.)?|american|north american|uk|u\\.k\\.|british|english|australian)";
+const NATION =
+  "(?:us(?:a)?|u\\.s\\.(?:a\\.)?|american|north american|uk|u\\.k\\.|british|english|australian)";
 const STATED: readonly RegExp[] = [
-  new RegExp(`\\b(${NATION})\\s(?:standard\\s)?(?:crochet\\s)?(?:stitch\\s)?(?:terms?|terminology|abbreviations|stitch names|notation|crochet terms)\\b`, "gi"),
-  new RegExp(`\\b(?:terms?|terminology|abbreviations)\\b\\s?(?:[:=-]|used(?: are| is)?:?|are|is in|in|\\()\\s?(?:standard\\s)?(${NATION})\\b`, "gi"),
+  new RegExp(
+    `\\b(${NATION})\\s(?:standard\\s)?(?:crochet\\s)?(?:stitch\\s)?(?:terms?|terminology|abbreviations|stitch names|notation|crochet terms)\\b`,
+    "gi",
+  ),
+  new RegExp(
+    `\\b(?:terms?|terminology|abbreviations)\\b\\s?(?:[:=-]|used(?: are| is)?:?|are|is in|in|\\()\\s?(?:standard\\s)?(${NATION})\\b`,
+    "gi",
+  ),
   new RegExp(`\\bwritten\\s(?:in|using|with)\\s(?:standard\\s)?(${NATION})\\b`, "gi"),
 ];
 
@@ -36,8 +43,14 @@ function statedTerms(text: string): "US" | "UK" | null {
   for (const pattern of STATED) {
     for (const found of text.matchAll(pattern)) {
       // "see the notes for US terms", "not US terms": says where else to look.
-      if (/\b(?:not|for|see|convert|instead of|into|to)\s(?:the\s)?$/i.test(text.slice(Math.max(0, found.index - 14), found.index))) continue;
-      if (best === null || found.index < best.at) best = { at: found.index, terms: /^(?:u\.?s|am|north)/i.test(found[1] as string) ? "US" : "UK" };
+      if (
+        /\b(?:not|for|see|convert|instead of|into|to)\s(?:the\s)?$/i.test(
+          text.slice(Math.max(0, found.index - 14), found.index),
+        )
+      )
+        continue;
+      if (best === null || found.index < best.at)
+        best = { at: found.index, terms: /^(?:u\.?s|am|north)/i.test(found[1] as string) ? "US" : "UK" };
     }
   }
   return best?.terms ?? null;
@@ -49,7 +62,14 @@ export function statedWords(plain: string): Span[] {
   return STATED.flatMap((pattern) =>
     [...text.matchAll(pattern)].map((found) => {
       const word = found[1] as string;
-      const from = found.index + found[0].toLowerCase().lastIndexOf(word.toLowerCase(), found[0].toLowerCase().startsWith(word.toLowerCase()) ? 0 : undefined);
+      const from =
+        found.index +
+        found[0]
+          .toLowerCase()
+          .lastIndexOf(
+            word.toLowerCase(),
+            found[0].toLowerCase().startsWith(word.toLowerCase()) ? 0 : undefined,
+          );
       return { from, to: from + word.length };
     }),
   )
@@ -72,7 +92,10 @@ function toldTerms(text: string): "US" | "UK" | null {
     }
   }
   // Three chains standing for a treble are British, whatever else is said.
-  const chains = text.match(/\b3\s?ch\b[^.;\n]{0,40}\b(?:counts?|stands?|=)[^.;\n]{0,20}\b(?:1\s|first\s|1st\s|a\s)?tr\b|\bch\s?3\b[^.;\n]{0,30}\bcounts? as (?:a |1 |first |1st )?tr\b/gi)?.length ?? 0;
+  const chains =
+    text.match(
+      /\b3\s?ch\b[^.;\n]{0,40}\b(?:counts?|stands?|=)[^.;\n]{0,20}\b(?:1\s|first\s|1st\s|a\s)?tr\b|\bch\s?3\b[^.;\n]{0,30}\bcounts? as (?:a |1 |first |1st )?tr\b/gi,
+    )?.length ?? 0;
   uk += chains * 10;
   if (us === uk) return null;
   const most = Math.max(us, uk);

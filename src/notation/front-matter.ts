@@ -23,9 +23,16 @@ export function readFrontMatter(plain: string): FrontMatter {
   if (!/^[\w][\w -]{0,40}:(?:\s|$)/m.test(body)) return NONE;
   const from = open[0].length + close;
   const line = plain.indexOf("\n", from + 1);
-  const value = (name: string) => new RegExp(`^${name}:[ ]*(.+)$`, "im").exec(body)?.[1]?.trim().replace(/^["'](.*)["']$/, "$1") ?? null;
+  const value = (name: string) =>
+    new RegExp(`^${name}:[ ]*(.+)$`, "im")
+      .exec(body)?.[1]
+      ?.trim()
+      .replace(/^["'](.*)["']$/, "$1") ?? null;
   const terms = value("terms")?.toUpperCase();
-  const sizes = value("sizes")?.replace(/^[[{]|[\]}]$/g, "").split(/[,\s]+/).filter((name) => name !== "");
+  const sizes = value("sizes")
+    ?.replace(/^[[{]|[\]}]$/g, "")
+    .split(/[,\s]+/)
+    .filter((name) => name !== "");
   return {
     to: line === -1 ? plain.length : line + 1,
     title: value("title"),

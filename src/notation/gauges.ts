@@ -9,9 +9,11 @@ import type { Amount, GaugeStatement } from "./tree.ts";
  */
 
 const INCH = 2.54;
-const STITCH_WORD = /\s?(?:(sts?|stitches|pattern repeats?|repeats?|shells?|mesh(?:es)?|blocks?|clusters?|v-?sts?|[a-z]{2,5}(?:\d?tog)?|(?:half |single |double |treble )?(?:double |treble )?crochets?)\b)/iy;
+const STITCH_WORD =
+  /\s?(?:(sts?|stitches|pattern repeats?|repeats?|shells?|mesh(?:es)?|blocks?|clusters?|v-?sts?|[a-z]{2,5}(?:\d?tog)?|(?:half |single |double |treble )?(?:double |treble )?crochets?)\b)/iy;
 const ROW_WORD = /\s?(?:(?!and|sts?\b|x\b|by\b|to\b)[a-z]{2,8}\s)?(rows?|rnds?|rounds?|ridges?)\b/iy;
-const NUMBER = /(?<![\d.,/])(?:\d{1,3}(?:[.,]\d{1,2})?(?:[½¼¾]|\s\d\/\d)?|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?=\s))/giy;
+const NUMBER =
+  /(?<![\d.,/])(?:\d{1,3}(?:[.,]\d{1,2})?(?:[½¼¾]|\s\d\/\d)?|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?=\s))/giy;
 
 interface Piece {
   readonly at: number;
@@ -22,7 +24,13 @@ interface Piece {
 }
 
 /** The statements in the stretch of plain text, one a sentence or line. */
-export function readGauges(text: string, plain: string, from: number, to: number, terms: "US" | "UK"): GaugeStatement[] {
+export function readGauges(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  terms: "US" | "UK",
+): GaugeStatement[] {
   const gauges: GaugeStatement[] = [];
   for (const sentence of parts(plain, from, to)) {
     const gauge = readOne(text, plain, sentence.from, sentence.to, terms);
@@ -37,7 +45,13 @@ function parts(plain: string, from: number, to: number): Span[] {
   let start = from;
   for (let at = from; at < to; at++) {
     const glyph = plain[at] as string;
-    const ends = glyph === "\n" || glyph === ";" || (glyph === "," && /^,\sso\b/.test(plain.slice(at, at + 5))) || (glyph === "." && /^\s+[A-Z\d]/.test(plain.slice(at + 1, at + 4)) && !/\b(?:in|ins|sts?)$/i.test(plain.slice(Math.max(from, at - 4), at)));
+    const ends =
+      glyph === "\n" ||
+      glyph === ";" ||
+      (glyph === "," && /^,\sso\b/.test(plain.slice(at, at + 5))) ||
+      (glyph === "." &&
+        /^\s+[A-Z\d]/.test(plain.slice(at + 1, at + 4)) &&
+        !/\b(?:in|ins|sts?)$/i.test(plain.slice(Math.max(from, at - 4), at)));
     if (!ends) continue;
     spans.push({ from: start, to: at });
     start = at + 1;
@@ -49,32 +63,50 @@ function parts(plain: string, from: number, to: number): Span[] {
     const words = plain.slice(span.from, span.to);
     const last = merged.at(-1);
     const rowsOnly = /^\s*(?:and\s)?\d[\d.½¼¾ /-]*\s?(?:rows?|rnds?|rounds?)\b/i.test(words);
-    if (last && rowsOnly && !/\brows?\b|\brnds?\b|\brounds?\b/i.test(plain.slice(last.from, last.to))) merged[merged.length - 1] = { from: last.from, to: span.to };
+    if (last && rowsOnly && !/\brows?\b|\brnds?\b|\brounds?\b/i.test(plain.slice(last.from, last.to)))
+      merged[merged.length - 1] = { from: last.from, to: span.to };
     else merged.push(span);
   }
   return merged;
 }
 
-function readOne(text: string, plain: string, from: number, to: number, terms: "US" | "UK"): GaugeStatement | null {
+function readOne(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  terms: "US" | "UK",
+): GaugeStatement | null {
   const pieces = piecesIn(plain, from, Math.min(to, from + 400));
   // "4 pattern repeats (24 sts)": the stitches are what can be counted.
-  const stitch = pieces.find((piece) => piece.unit === "st" && /^(?:sts?|stitch)/.test(piece.word)) ?? pieces.find((piece) => piece.unit === "st");
+  const stitch =
+    pieces.find((piece) => piece.unit === "st" && /^(?:sts?|stitch)/.test(piece.word)) ??
+    pieces.find((piece) => piece.unit === "st");
   const row = pieces.find((piece) => piece.unit === "row");
   const lengths = pieces.filter((piece) => piece.unit === "cm");
   if ((!stitch && !row) || lengths.length === 0) return null;
   const [width, height] = widthAndHeight(plain, pieces, lengths, stitch, row);
-  const amount = (piece: Piece | undefined): Amount | null => (piece ? { span: { from: piece.at, to: piece.to }, values: [piece.value] } : null);
+  const amount = (piece: Piece | undefined): Amount | null =>
+    piece ? { span: { from: piece.at, to: piece.to }, values: [piece.value] } : null;
   let end = to;
   while (end > from && /\s/.test(plain[end - 1] as string)) end--;
   let start = from;
   while (start < end && /\s/.test(plain[start] as string)) start++;
-  return { span: { from: start, to: end }, stitches: amount(stitch), rows: amount(row), widthCm: width, heightCm: height, over: over(text, plain, start, end, stitch, terms) };
+  return {
+    span: { from: start, to: end },
+    stitches: amount(stitch),
+    rows: amount(row),
+    widthCm: width,
+    heightCm: height,
+    over: over(text, plain, start, end, stitch, terms),
+  };
 }
 
 function piecesIn(plain: string, from: number, to: number): Piece[] {
   const pieces: Piece[] = [];
   for (let at = from; at < to; at++) {
-    if (!/[\d½¼¾a-z]/i.test(plain[at] as string) || (at > from && /[\w.]/.test(plain[at - 1] as string))) continue;
+    if (!/[\d½¼¾a-z]/i.test(plain[at] as string) || (at > from && /[\w.]/.test(plain[at - 1] as string)))
+      continue;
     NUMBER.lastIndex = at;
     const number = NUMBER.exec(plain);
     if (!number) continue;
@@ -102,31 +134,66 @@ function unitAt(plain: string, behind: number, value: number, at: number): Piece
   }
   // "30.0 x 32.4 cm": the unit stands with the second number.
   const by = /^\s?(?:x|by)\s?\d[\d.,½¼¾]*\s?(cm|"|in\b|ins\b|inch)/i.exec(plain.slice(behind, behind + 24));
-  if (by) return { at, to: behind, value: /cm/i.test(by[1] as string) ? value : value * INCH, unit: "cm", word: "by" };
+  if (by)
+    return {
+      at,
+      to: behind,
+      value: /cm/i.test(by[1] as string) ? value : value * INCH,
+      unit: "cm",
+      word: "by",
+    };
   STITCH_WORD.lastIndex = behind;
   const stitch = STITCH_WORD.exec(plain);
   const word = stitch?.[1]?.toLowerCase() ?? "";
-  if (!stitch || /^(?:mm|cm|in|ins|x|by|and|or|of|to|with|the|hook|class|balls?|ball|m|yd|yds|oz|g|gr|ply|inch)$/.test(word)) return null;
+  if (
+    !stitch ||
+    /^(?:mm|cm|in|ins|x|by|and|or|of|to|with|the|hook|class|balls?|ball|m|yd|yds|oz|g|gr|ply|inch)$/.test(
+      word,
+    )
+  )
+    return null;
   return { at, to: behind + stitch[0].length, value, unit: "st", word };
 }
 
 /** One length is both width and height; "x" or "by" between two makes them width and height; one behind each count is its own. */
-function widthAndHeight(plain: string, pieces: readonly Piece[], lengths: readonly Piece[], stitch: Piece | undefined, row: Piece | undefined): [number | null, number | null] {
+function widthAndHeight(
+  plain: string,
+  pieces: readonly Piece[],
+  lengths: readonly Piece[],
+  stitch: Piece | undefined,
+  row: Piece | undefined,
+): [number | null, number | null] {
   const first = lengths[0] as Piece;
   const second = lengths[1];
   const between = second ? plain.slice(first.to, second.at) : "";
-  if (second && /^\s?(?:square\s)?(?:x|by)\s?$/i.test(between)) return [stitch ? first.value : null, row ? second.value : null];
-  if (stitch && row && second && row.at > first.at && pieces.indexOf(row) < pieces.indexOf(second)) return [first.value, second.value];
-  if (stitch && row && second && stitch.at > first.at && row.at < first.at) return [second.value, first.value];
+  if (second && /^\s?(?:square\s)?(?:x|by)\s?$/i.test(between))
+    return [stitch ? first.value : null, row ? second.value : null];
+  if (stitch && row && second && row.at > first.at && pieces.indexOf(row) < pieces.indexOf(second))
+    return [first.value, second.value];
+  if (stitch && row && second && stitch.at > first.at && row.at < first.at)
+    return [second.value, first.value];
   return [stitch ? first.value : null, row ? first.value : null];
 }
 
 /** The stitch it was measured over: named instead of "sts", or behind "in", "over", "of". */
-function over(text: string, plain: string, from: number, to: number, stitch: Piece | undefined, terms: "US" | "UK"): string | null {
-  const named = /\b(?:in|over|of)\s(?!total|\d|diameter|height|width|length|the\s(?:round|first))((?:the\s)?(?:pattern of\s)?[a-z][a-z0-9 '-]{1,40}?)(?=\s(?:with|on|using|worked|after|before|of|measures?|makes?|equals?|is|are|the|laid|has|have|take|at|\d[\w.]*)\b|[,;.()[=~]|\s-|$)/i.exec(plain.slice(from, to));
+function over(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  stitch: Piece | undefined,
+  terms: "US" | "UK",
+): string | null {
+  const named =
+    /\b(?:in|over|of)\s(?!total|\d|diameter|height|width|length|the\s(?:round|first))((?:the\s)?(?:pattern of\s)?[a-z][a-z0-9 '-]{1,40}?)(?=\s(?:with|on|using|worked|after|before|of|measures?|makes?|equals?|is|are|the|laid|has|have|take|at|\d[\w.]*)\b|[,;.()[=~]|\s-|$)/i.exec(
+      plain.slice(from, to),
+    );
   if (named) {
     const at = from + named.index + named[0].indexOf(named[1] as string);
-    const words = text.slice(at, at + (named[1] as string).length).replace(/^the\s/i, "").trim();
+    const words = text
+      .slice(at, at + (named[1] as string).length)
+      .replace(/^the\s/i, "")
+      .trim();
     return lookupStitch(words, terms)?.code ?? words;
   }
   if (!stitch || /^(?:st|stitch)/.test(stitch.word)) return null;

@@ -11,7 +11,8 @@ function read(text: string, sizes = 1): string | null {
   if (!found) return null;
   const { label } = found;
   const said = (values: readonly (number | null)[]) => values.join("/");
-  const range = ({ from, to }: RowRange) => (from === to ? said(from.values) : `${said(from.values)}-${said(to.values)}`);
+  const range = ({ from, to }: RowRange) =>
+    from === to ? said(from.values) : `${said(from.values)}-${said(to.values)}`;
   const open = label.open ? ` open${label.open.step}${label.open.parity ?? ""}` : "";
   const next = label.next ? ` next ${said(label.next.values)}` : "";
   return `${label.is}${label.rounds && label.is !== "round" ? "(rnd)" : ""} ${label.rows.map(range).join(",")}${next}${open}${label.side ? ` ${label.side}` : ""}${label.colour ? ` ${label.colour}` : ""} | ${text.slice(found.to, found.to + 14)}`;
@@ -76,7 +77,9 @@ describe("labels (notation survey, section 1)", () => {
     expect(read("Row (17, 19, 21): Sc across.", 3)).toBe("row 17/19/21 | Sc across.");
     expect(read("Round 14 - 30 (30, 32, 32): Hdc around.", 4)).toBe("round 14-30/30/32/32 | Hdc around.");
     expect(read("Rows 3-6 (9, 11): Sc across.", 3)).toBe("row 3-6/9/11 | Sc across.");
-    expect(read("Rows 3-61 (69, 77, 83) (91, 97): Rep Row 2.", 6)).toBe("row 3-61/69/77/83/91/97 | Rep Row 2.");
+    expect(read("Rows 3-61 (69, 77, 83) (91, 97): Rep Row 2.", 6)).toBe(
+      "row 3-61/69/77/83/91/97 | Rep Row 2.",
+    );
     expect(read("Next 6 (8, 8, 10) rows: Sc across.", 4)).toBe("next  next 6/8/8/10 | Sc across.");
     expect(read("Rows 7-29 {33}: Repeat rows 3-6", 2)).toBe("row 7-29/33 | Repeat rows 3-");
     expect(read("Rows 3, 5, 7, 9: Sc across", 3)).toBe("row 3,5,7,9 | Sc across");

@@ -2,7 +2,7 @@ import type { LexContext } from "./context.ts";
 import { beginsInstruction, signs } from "./evidence.ts";
 import { lex } from "./lex.ts";
 import { rowNumbers } from "./row-numbers.ts";
-import { type SideFound, readColourTag, readSideTag } from "./side-tags.ts";
+import { readColourTag, readSideTag, type SideFound } from "./side-tags.ts";
 import type { Token } from "./token.ts";
 import type { Amount, Label } from "./tree.ts";
 
@@ -34,23 +34,41 @@ export interface LabelPlace extends LexContext {
 const WINDOW = 180;
 
 const ROWS = "rows?|rnds?|rounds?|rds?|rws?";
-const HEAD = new RegExp(`(?:(?:rs|ws|right[ -]side|wrong[ -]side)[\\s,-]{1,3})?(?:${ROWS})\\b\\.?|(?:${ROWS}|r)(?=\\s?\\d)`, "iy");
+const HEAD = new RegExp(
+  `(?:(?:rs|ws|right[ -]side|wrong[ -]side)[\\s,-]{1,3})?(?:${ROWS})\\b\\.?|(?:${ROWS}|r)(?=\\s?\\d)`,
+  "iy",
+);
 const BRACKET_BEFORE_NUMBER = /\s?\(([a-z][a-z ,&-]{1,24})\)\s(?=\d)/iy;
-const ORDINAL = /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth)\b)/iy;
+const ORDINAL =
+  /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth)\b)/iy;
+/** How far numbers of rows can reach, with one word behind them, which tells whether they do. */
+const NUMBERS =
+  /(?:[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
 const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
-const NEXT = new RegExp(`(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`, "iy");
+const NEXT = new RegExp(
+  `(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`,
+  "iy",
+);
 const NAMED = new RegExp(
   `((?:[A-Za-z][A-Za-z'/-]*\\.?[ ]){1,3}?)(${ROWS})(?=\\b|\\d)(?:\\.?\\s?(\\d{1,3})(?:\\s?-\\s?(\\d{1,3}))?(?!\\s?(?:rows|times|sts?\\b|[a-z]))\\b)?`,
   "iy",
 );
-const FOUNDATION = /(?:foundation|base|beginning|beg|starting|initial|set-?up|cast[ -]on)(?:\s(?:chain|ch))?\b(?=\s{0,3}(?:[:.,=(]|-))|chain(?=\s{0,2}:)/iy;
-const EVERY = new RegExp(`(?:(?:for\\s)?(?:all|every|each|the)\\s)?((?:other|even|odd|alternate|remaining|rs|ws|right[ -]side|wrong[ -]side|even[ -]numbered|odd[ -]numbered|following)\\s)(${ROWS})\\b`, "iy");
+const FOUNDATION =
+  /(?:foundation|base|beginning|beg|starting|initial|set-?up|cast[ -]on)(?:\s(?:chain|ch))?\b(?=\s{0,3}(?:[:.,=(]|-))|chain(?=\s{0,2}:)/iy;
+const EVERY = new RegExp(
+  `(?:(?:for\\s)?(?:all|every|each|the)\\s)?((?:other|even|odd|alternate|remaining|rs|ws|right[ -]side|wrong[ -]side|even[ -]numbered|odd[ -]numbered|following)\\s)(${ROWS})\\b`,
+  "iy",
+);
 const SEPARATOR = /\s{0,4}(?:\.\s?-{1,2}|:\s?-{1,2}|-{1,2}:?|\.{2,}|[:;.,=>]|\)(?=\s)|…)\s*/y;
 /** Behind a label without a separator: "are the same as", "same as", "with 6 chains". */
-const SAME = /\s{0,3}(?:(?:is|are)\s(?:basically\s)?(?:the\s)?same|same\b|as\b|repeat|rep\b|rpt\b|with\s\d|(?:until|through)\b)/iy;
-const STATEMENT = /\s{0,3}(?:is|are|was|were|will|should|has|have|can|may|of|from|in(?! (?:back|front|both|each|every|next|the back|the front|bl|fl))|on|to|you|for|below|above|before|and|or|only|again|once|counts?|times?|total|long|high|more|end|ends|(?:begins?|starts?)\swith\b)\b/iy;
-const OPEN_END = /\s{0,2}(?:-\s?\?|-\s?(?:last|end)(?:\srow)?\b|\+(?=\s?[:.])|(?:and\s)?(?:onwards?|up)\b|until\s(?:the\s)?[a-z ]{0,30}(?:length|long|end|size)[a-z ]{0,12}|(?:and|&)\s(?:all|every)\s(?:the\s)?(?:following|foll|subsequent|remaining|other)?\s?(?:rows?|rnds?|rounds?)\b)/iy;
-const OPEN_ALT = /\s{0,2}(?:and|&)\s(?:then\s)?(?:all|every|each|on)\s?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
+const SAME =
+  /\s{0,3}(?:(?:is|are)\s(?:basically\s)?(?:the\s)?same|same\b|as\b|repeat|rep\b|rpt\b|with\s\d|(?:until|through)\b)/iy;
+const STATEMENT =
+  /\s{0,3}(?:is|are|was|were|will|should|has|have|can|may|of|from|in(?! (?:back|front|both|each|every|next|the back|the front|bl|fl))|on|to|you|for|below|above|before|and|or|only|again|once|counts?|times?|total|long|high|more|end|ends|(?:begins?|starts?)\swith\b)\b/iy;
+const OPEN_END =
+  /\s{0,2}(?:-\s?\?|-\s?(?:last|end)(?:\srow)?\b|\+(?=\s?[:.])|(?:and\s)?(?:onwards?|up)\b|until\s(?:the\s)?[a-z ]{0,30}(?:length|long|end|size)[a-z ]{0,12}|(?:and|&)\s(?:all|every)\s(?:the\s)?(?:following|foll|subsequent|remaining|other)?\s?(?:rows?|rnds?|rounds?)\b)/iy;
+const OPEN_ALT =
+  /\s{0,2}(?:and|&)\s(?:then\s)?(?:all|every|each|on)\s?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
 const INCLUSIVE = /\s{0,2}(?:incl(?:usive)?|only)\b\.?/iy;
 const ASIDE = /\s{0,2}([([{])([^()[\]{}\n]{1,60})[)\]}]/y;
 
@@ -65,7 +83,13 @@ function at(pattern: RegExp, text: string, from: number): RegExpExecArray | null
  * @param text   the designer's own text; spans are offsets into it
  * @param plain  the same in plain glyphs
  */
-export function readLabel(text: string, plain: string, from: number, to: number, place: LabelPlace): LabelFound | null {
+export function readLabel(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  place: LabelPlace,
+): LabelFound | null {
   const end = Math.min(to, from + WINDOW);
   const reader = new LabelReader(text, plain, from, end, to, place);
   return reader.read();
@@ -100,19 +124,25 @@ class LabelReader {
   ) {}
 
   read(): LabelFound | null {
-    const parts = this.next() ?? this.every() ?? this.numbered() ?? this.ordinal() ?? this.foundation() ?? this.named();
+    const parts =
+      this.next() ?? this.every() ?? this.numbered() ?? this.ordinal() ?? this.foundation() ?? this.named();
     if (!parts || parts.to > this.limit) return null;
     return this.finish(parts);
   }
 
   private isRounds(word: string): boolean {
     const norm = word.toLowerCase();
-    return norm === "r" ? this.place.rounds : norm.startsWith("rn") || norm.startsWith("ro") ? norm !== "row" && norm !== "rows" : norm.startsWith("rd");
+    return norm === "r"
+      ? this.place.rounds
+      : norm.startsWith("rn") || norm.startsWith("ro")
+        ? norm !== "row" && norm !== "rows"
+        : norm.startsWith("rd");
   }
 
   private tokens(from: number): Token[] {
-    // The word before tells the lexer that these are numbers of rows; one letter is put before them by its span only.
-    return lex(this.text, from, this.end, { ...this.place, rowNumbers: true });
+    NUMBERS.lastIndex = from;
+    const length = NUMBERS.exec(this.plain)?.[0].length ?? 0;
+    return lex(this.text, from, Math.min(this.end, from + length), { ...this.place, rowNumbers: true });
   }
 
   /** "Row 7", "Rnds 2-5", "R4-6", "WS Round 4", "Round (right hand) 15", "Rnd 5 to Rnd 9". */
@@ -134,7 +164,9 @@ class LabelReader {
       wordsTo: found.to,
       to: found.to,
       needsSeparator: false,
-      ...(before ? { side: before.side, wordsFrom: this.from + head[0].toLowerCase().lastIndexOf(word.toLowerCase()) } : {}),
+      ...(before
+        ? { side: before.side, wordsFrom: this.from + head[0].toLowerCase().lastIndexOf(word.toLowerCase()) }
+        : {}),
       ...(asideSide ? { side: asideSide.side } : {}),
     });
   }
@@ -173,7 +205,15 @@ class LabelReader {
     let to = this.from + head[0].length;
     if (head[3] !== undefined) {
       const side = readSideTag(this.plain, this.from + head[0].search(/rs|ws|right|wrong/i), to);
-      return { is: "next", rows: [], rounds: this.isRounds(head[3]), wordsTo: to, to, needsSeparator: true, ...(side ? { side: side.side } : {}) };
+      return {
+        is: "next",
+        rows: [],
+        rounds: this.isRounds(head[3]),
+        wordsTo: to,
+        to,
+        needsSeparator: true,
+        ...(side ? { side: side.side } : {}),
+      };
     }
     const number = this.tokens(to)[0];
     if (number?.is !== "number") return null;
@@ -222,7 +262,12 @@ class LabelReader {
     const to = this.from + head[0].length;
     // "Base: 25 cm" is a measurement.
     const behind = this.plain.slice(to, Math.min(this.limit, to + 60));
-    if (/^\s{0,3}[:=-]\s?[\d(]/.test(behind) && !/\bch/i.test(head[0]) && signs(this.plain, to, Math.min(this.limit, to + 80)) === 0) return null;
+    if (
+      /^\s{0,3}[:=-]\s?[\d(]/.test(behind) &&
+      !/\bch/i.test(head[0]) &&
+      signs(this.plain, to, Math.min(this.limit, to + 80)) === 0
+    )
+      return null;
     return { is: "foundation", rows: [], rounds: false, wordsTo: to, to, needsSeparator: true };
   }
 
@@ -236,7 +281,8 @@ class LabelReader {
     const rounds = this.isRounds(head[2] as string);
     const isFoundation = /^(?:foundation|base|beginning|starting|initial|set-?up|setup)\b/.test(name);
     const number = head[3];
-    const rows = number === undefined ? [] : [range(this.from + head[0].lastIndexOf(number), number, head[4])];
+    const rows =
+      number === undefined ? [] : [range(this.from + head[0].lastIndexOf(number), number, head[4])];
     return { is: isFoundation ? "foundation" : "named", rows, rounds, wordsTo: to, to, needsSeparator: true };
   }
 
@@ -285,7 +331,11 @@ class LabelReader {
         continue;
       }
       const aside = at(ASIDE, this.plain, to);
-      if (aside && /^\s*\d.*\bfor\b/i.test(aside[2] as string) && this.plain.startsWith(":", to + aside[0].length)) {
+      if (
+        aside &&
+        /^\s*\d.*\bfor\b/i.test(aside[2] as string) &&
+        this.plain.startsWith(":", to + aside[0].length)
+      ) {
         // "Rows 4-13 (4-16 for Medium):" keeps its words, which say more than the numbers read.
         to += aside[0].length;
         wordsTo = to;
@@ -297,9 +347,10 @@ class LabelReader {
         more = true;
       }
     }
+    to = this.emphasis(to);
     const mark = at(SEPARATOR, this.plain, to);
     const separator = mark ? mark[0].trim() : "";
-    if (mark) to = Math.min(this.limit, to + mark[0].length);
+    if (mark) to = this.emphasis(Math.min(this.limit, to + mark[0].length));
     const behind = readSideTag(this.plain, to, this.end);
     if (behind && side === undefined) {
       side = behind.side;
@@ -307,7 +358,8 @@ class LabelReader {
       const second = at(SEPARATOR, this.plain, to);
       if (second) to = Math.min(this.limit, to + second[0].length);
     }
-    const shade = mark && colour === undefined ? readColourTag(this.plain, to, this.end, this.place.colours, true) : null;
+    const shade =
+      mark && colour === undefined ? readColourTag(this.plain, to, this.end, this.place.colours, true) : null;
     if (shade) {
       colour = this.text.slice(shade.from, shade.until);
       to = shade.to;
@@ -317,7 +369,10 @@ class LabelReader {
     const label: Label = {
       span: { from: this.from, to: tagsTo },
       is: parts.is,
-      words: this.text.slice(parts.wordsFrom ?? this.from, wordsTo).replace(/\s+/g, " ").trim(),
+      words: this.text
+        .slice(parts.wordsFrom ?? this.from, wordsTo)
+        .replace(/\s+/g, " ")
+        .trim(),
       rows: parts.rows,
       rounds: parts.rounds,
       ...(parts.next ? { next: parts.next } : {}),
@@ -328,10 +383,26 @@ class LabelReader {
     return { label, to, separator };
   }
 
+  /** Behind the closing marks of emphasis where the label stands between such marks: "**Row 1:** ...". */
+  private emphasis(to: number): number {
+    for (const mark of ["**", "__", "*"]) {
+      if (!this.plain.startsWith(mark, this.from - mark.length)) continue;
+      return this.plain.startsWith(mark, to) ? to + mark.length : to;
+    }
+    return to;
+  }
+
   /** A bracket behind the number that is a remark on the row ("(increase row)", "(5 rounds)"), and not its instruction. */
   private isAsideInLabel(words: string, to: number): boolean {
     if (/^\s*\d/.test(words) && !/^\s*\d+\s(?:rows?|rounds?|rnds?)\s*$/i.test(words)) return false;
-    if (at(SEPARATOR, this.plain, to)?.[0].trim().match(/^[:.-]/)) return signs(words, 0, words.length) === 0 || /\b(?:row|rnd|round|rounds|rows|only|side)\b/i.test(words);
+    if (
+      at(SEPARATOR, this.plain, to)?.[0]
+        .trim()
+        .match(/^[:.-]/)
+    )
+      return (
+        signs(words, 0, words.length) === 0 || /\b(?:row|rnd|round|rounds|rows|only|side)\b/i.test(words)
+      );
     return /^\s*(?:\d+\s)?(?:rows?|rounds?|rnds?)\s*$|\b(?:row|rnd|round)\s*$/i.test(words);
   }
 
@@ -341,9 +412,14 @@ class LabelReader {
     if (/[:>]/.test(separator) || (separator !== "" && rest.trim() === "")) return true;
     if (rest.trim() === "") return !parts.needsSeparator || parts.is !== "named";
     const same = at(SAME, this.plain, to) !== null;
-    const follows = same || beginsInstruction(this.plain, to, this.limit) || signs(this.plain, to, Math.min(this.limit, to + 120)) >= 2;
-    if (separator !== "" && separator !== ",") return follows || (separator.startsWith("-") && parts.rows.length > 0);
-    if (parts.needsSeparator && separator === "" && !sided && parts.is !== "row" && parts.is !== "round") return false;
+    const follows =
+      same ||
+      beginsInstruction(this.plain, to, this.limit) ||
+      signs(this.plain, to, Math.min(this.limit, to + 120)) >= 2;
+    if (separator !== "" && separator !== ",")
+      return follows || (separator.startsWith("-") && parts.rows.length > 0);
+    if (parts.needsSeparator && separator === "" && !sided && parts.is !== "row" && parts.is !== "round")
+      return false;
     if (same) return true;
     if (at(STATEMENT, this.plain, to)) return false;
     return follows && signs(this.plain, to, Math.min(this.limit, to + 120)) >= 1;

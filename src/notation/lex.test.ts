@@ -6,7 +6,8 @@ import { lex } from "./lex.ts";
 function said(text: string, sizes = 1, more: Partial<LexContext> = {}): string {
   return lex(text, 0, text.length, { sizes, ...more })
     .map((token) => {
-      if (token.is === "number") return `<${token.values.map((value) => value ?? "-").join(" ")}${token.ordinal ? "th" : ""}>`;
+      if (token.is === "number")
+        return `<${token.values.map((value) => value ?? "-").join(" ")}${token.ordinal ? "th" : ""}>`;
       return token.is === "word" ? token.norm : token.is === "mark" ? token.text : "/";
     })
     .join(" ");
@@ -40,14 +41,18 @@ describe("tokens (notation survey, sections 2, 5 and 10)", () => {
     ["Тurn, sc\u00a0in next\u20092 sts", "turn , sc in next <2> sts"],
     ["ｓｃ in next ２ sts", "sc in next <2> sts"],
     ["tum, ch 1 − 24 sts", "turn , ch <1> - <24> sts"],
-    ["6\" and 6''", "<6> \" and <6> \""],
+    ["6\" and 6''", '<6> " and <6> "'],
     ["\\*sc; rep from \\*", "* sc ; rep from *"],
     ["Row 12 &amp", "row <12> & amp"],
   ])("%s", (text, wanted) => expect(said(text)).toBe(wanted));
 
   it("reads size lists as one number wherever one can stand", () => {
-    expect(said("Sc in next 41 (45, 51) sts, rep 3 (3, 4) more times - 60 (66, 72) sts", 3)).toBe("sc in next <41 45 51> sts , rep <3 3 4> more times - <60 66 72> sts");
-    expect(said("until 11 (11½, 12)\" [28 (29, 30.5) cm] from beg", 3)).toBe("until <11 11.5 12> \" [ <28 29 30.5> cm ] from beg");
+    expect(said("Sc in next 41 (45, 51) sts, rep 3 (3, 4) more times - 60 (66, 72) sts", 3)).toBe(
+      "sc in next <41 45 51> sts , rep <3 3 4> more times - <60 66 72> sts",
+    );
+    expect(said('until 11 (11½, 12)" [28 (29, 30.5) cm] from beg', 3)).toBe(
+      'until <11 11.5 12> " [ <28 29 30.5> cm ] from beg',
+    );
   });
 
   it("reads graded ranges of rows as two lists", () => {
@@ -61,7 +66,9 @@ describe("tokens (notation survey, sections 2, 5 and 10)", () => {
       ["body sts", [40, 44, 48]],
       ["edge", [2]],
     ]);
-    expect(said("Ch {body sts + 1}, {24}, {body sts + edge - 3}, {nothing known}", 3, { counts })).toBe("ch <41 45 49> , { <24> } , <39 43 47> , <>");
+    expect(said("Ch {body sts + 1}, {24}, {body sts + edge - 3}, {nothing known}", 3, { counts })).toBe(
+      "ch <41 45 49> , { <24> } , <39 43 47> , <>",
+    );
     expect(said("{24} {sts}", 3)).toBe("{ <24> } { sts }");
   });
 
@@ -78,8 +85,22 @@ describe("tokens (notation survey, sections 2, 5 and 10)", () => {
   it("has exact spans and says what is glued", () => {
     const text = "Ch-2, 12 (14, 16)sc";
     const tokens = lex(text, 0, text.length, { sizes: 3 });
-    expect(tokens.map((token) => text.slice(token.span.from, token.span.to))).toEqual(["Ch", "-", "2", ",", "12 (14, 16)", "sc"]);
-    expect(tokens.map((token) => token.is !== "break" && token.glued)).toEqual([false, true, true, true, false, true]);
+    expect(tokens.map((token) => text.slice(token.span.from, token.span.to))).toEqual([
+      "Ch",
+      "-",
+      "2",
+      ",",
+      "12 (14, 16)",
+      "sc",
+    ]);
+    expect(tokens.map((token) => token.is !== "break" && token.glued)).toEqual([
+      false,
+      true,
+      true,
+      true,
+      false,
+      true,
+    ]);
   });
 
   it("reads a part of a text with spans of the whole", () => {
@@ -94,6 +115,7 @@ describe("tokens (notation survey, sections 2, 5 and 10)", () => {
       lex(text, 0, text.length, { sizes: 4 });
       return performance.now() - begun;
     };
-    for (const unit of ["(", "1 (", "1, ", "a.b.", " ", "\n", "1-", "* ", "\u0000", "x x ", "1 1/2 "]) expect(time(unit.repeat(100_000 / unit.length)), unit).toBeLessThan(3000);
+    for (const unit of ["(", "1 (", "1, ", "a.b.", " ", "\n", "1-", "* ", "\u0000", "x x ", "1 1/2 "])
+      expect(time(unit.repeat(100_000 / unit.length)), unit).toBeLessThan(3000);
   });
 });

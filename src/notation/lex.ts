@@ -20,7 +20,30 @@ export function lex(text: string, from: number, to: number, context: LexContext)
 
 type Mark = Extract<Token, { is: "mark" }>["text"];
 
-const MARKS = new Set<string>(["*", "#", "(", ")", "[", "]", "{", "}", "<", ">", ",", ";", ":", ".", "-", "=", "+", "&", "/", '"', "?", "!"]);
+const MARKS = new Set<string>([
+  "*",
+  "#",
+  "(",
+  ")",
+  "[",
+  "]",
+  "{",
+  "}",
+  "<",
+  ">",
+  ",",
+  ";",
+  ":",
+  ".",
+  "-",
+  "=",
+  "+",
+  "&",
+  "/",
+  '"',
+  "?",
+  "!",
+]);
 const WORD = /[\p{L}][\p{L}\p{M}']*/uy;
 const ROW_WORDS = new Set(["row", "rows", "rnd", "rnds", "round", "rounds", "rd", "rds", "r"]);
 const BETWEEN_ROWS = new Set(["and", "to", "thru", "through", "or", "until"]);
@@ -60,7 +83,8 @@ class Lexer {
   }
 
   private token(glyph: string): boolean {
-    if (glyph >= "0" && glyph <= "9") return this.sizeName() || this.range() || this.togWord() || this.number();
+    if (glyph >= "0" && glyph <= "9")
+      return this.sizeName() || this.range() || this.togWord() || this.number();
     if ("([{-½¼¾⅓⅔⅛⅜⅝⅞⅕⅙".includes(glyph)) return this.count(glyph) || this.number();
     return NUMBER_LETTERS.has(glyph) ? this.number() || this.word() : this.word();
   }
@@ -83,7 +107,11 @@ class Lexer {
     while (this.plain[this.at] === "\n" || this.plain[this.at] === " ") this.at++;
     const blank = this.plain.slice(start + 1, this.at).includes("\n");
     this.glued = false;
-    if (this.tokens.length > 0 && this.at < this.plain.length && (blank || (before !== undefined && ".;:!?)]}".includes(before)))) {
+    if (
+      this.tokens.length > 0 &&
+      this.at < this.plain.length &&
+      (blank || (before !== undefined && ".;:!?)]}".includes(before)))
+    ) {
       this.tokens.push({ is: "break", span: this.span(start, start + 1) });
     }
   }
@@ -94,7 +122,16 @@ class Lexer {
     if (!found) return false;
     const { to, values, words } = found;
     return this.push(
-      { is: "number", span: this.span(this.at, to), text: this.raw(this.at, to), values, ordinal: false, word: false, glued: this.glued, count: words },
+      {
+        is: "number",
+        span: this.span(this.at, to),
+        text: this.raw(this.at, to),
+        values,
+        ordinal: false,
+        word: false,
+        glued: this.glued,
+        count: words,
+      },
       to,
     );
   }
@@ -123,7 +160,8 @@ class Lexer {
     const starts = [Number(found[1])];
     const ends = [Number(found[2])];
     let to = RANGE_AHEAD.lastIndex;
-    const item = /(\d{1,4}(?:\.\d)?)\s?-\s?(\d{1,4}(?:\.\d)?)\s*([,;:]\s*|[)\]}](?:\s{0,2}[([{]\s?(?=\d{1,4}(?:\.\d)?\s?-\s?\d))?)/y;
+    const item =
+      /(\d{1,4}(?:\.\d)?)\s?-\s?(\d{1,4}(?:\.\d)?)\s*([,;:]\s*|[)\]}](?:\s{0,2}[([{]\s?(?=\d{1,4}(?:\.\d)?\s?-\s?\d))?)/y;
     for (let closed = false; !closed; ) {
       item.lastIndex = to;
       const next = item.exec(this.plain);
@@ -138,7 +176,10 @@ class Lexer {
     const firstEnd = this.at + (found[1] as string).length;
     const same = starts.every((start) => start === starts[0]);
     this.pushList(this.at, firstEnd, same ? [starts[0] as number] : starts);
-    this.push({ is: "mark", span: this.span(hyphen, hyphen + 1), text: "-", glued: hyphen === firstEnd }, hyphen + 1);
+    this.push(
+      { is: "mark", span: this.span(hyphen, hyphen + 1), text: "-", glued: hyphen === firstEnd },
+      hyphen + 1,
+    );
     let second = hyphen + 1;
     while (this.plain[second] === " " || this.plain[second] === "\n") second++;
     this.glued = second === hyphen + 1;
@@ -146,7 +187,18 @@ class Lexer {
   }
 
   private pushList(from: number, to: number, values: readonly (number | null)[]): true {
-    return this.push({ is: "number", span: this.span(from, to), text: this.raw(from, to), values, ordinal: false, word: false, glued: this.glued }, to);
+    return this.push(
+      {
+        is: "number",
+        span: this.span(from, to),
+        text: this.raw(from, to),
+        values,
+        ordinal: false,
+        word: false,
+        glued: this.glued,
+      },
+      to,
+    );
   }
 
   private togWord(): boolean {
@@ -156,7 +208,10 @@ class Lexer {
   }
 
   private number(): boolean {
-    const found = readSizeList(this.plain, this.at, { sizes: this.context.sizes, afterRows: this.afterRows() });
+    const found = readSizeList(this.plain, this.at, {
+      sizes: this.context.sizes,
+      afterRows: this.afterRows(),
+    });
     if (!found) return false;
     const { to, values, ordinal, word, bracketed, unit, mend } = found;
     return this.push(
@@ -202,7 +257,10 @@ class Lexer {
   }
 
   private pushWord(to: number, norm = normOf(latinWord(this.plain.slice(this.at, to)))): true {
-    return this.push({ is: "word", span: this.span(this.at, to), text: this.raw(this.at, to), norm, glued: this.glued }, to);
+    return this.push(
+      { is: "word", span: this.span(this.at, to), text: this.raw(this.at, to), norm, glued: this.glued },
+      to,
+    );
   }
 
   /** "x" is "times" beside a number or behind a closing bracket; elsewhere it is a letter. */
@@ -221,19 +279,36 @@ class Lexer {
     const next = this.plain[this.at + 1];
     const starts = this.at;
     if (glyph === "\\" && next !== undefined && MARKS.has(next)) {
-      this.push({ is: "mark", span: this.span(starts, starts + 2), text: next as Mark, glued: this.glued }, starts + 2);
+      this.push(
+        { is: "mark", span: this.span(starts, starts + 2), text: next as Mark, glued: this.glued },
+        starts + 2,
+      );
     } else if (glyph === "*" && next === "*") {
-      this.push({ is: "mark", span: this.span(starts, starts + 2), text: "**", glued: this.glued }, starts + 2);
+      this.push(
+        { is: "mark", span: this.span(starts, starts + 2), text: "**", glued: this.glued },
+        starts + 2,
+      );
     } else if (glyph === "…" || (glyph === "." && next === ".")) {
       let to = starts;
       while (this.plain[to] === "." || this.plain[to] === "…") to++;
       this.push({ is: "mark", span: this.span(starts, to), text: "…", glued: this.glued }, to);
     } else if (glyph === "'" && next === "'") {
-      this.push({ is: "mark", span: this.span(starts, starts + 2), text: '"', glued: this.glued }, starts + 2);
+      this.push(
+        { is: "mark", span: this.span(starts, starts + 2), text: '"', glued: this.glued },
+        starts + 2,
+      );
     } else {
       // A character outside the basic plane is two units and one mark.
       const wide = /[\ud800-\udbff]/.test(glyph) && next !== undefined ? 2 : 1;
-      this.push({ is: "mark", span: this.span(starts, starts + wide), text: MARKS.has(glyph) ? (glyph as Mark) : "other", glued: this.glued }, starts + wide);
+      this.push(
+        {
+          is: "mark",
+          span: this.span(starts, starts + wide),
+          text: MARKS.has(glyph) ? (glyph as Mark) : "other",
+          glued: this.glued,
+        },
+        starts + wide,
+      );
     }
   }
 }

@@ -47,18 +47,38 @@ function readLine(plain: string, from: number, to: number): Line {
   // A star is a bullet only with a space and no other star in the line: "* skip 1 st; rep from *" is a repeat.
   const mark = /^(?:[-+>•o](?= )|•|_{2,8}|<(?= )|\*(?= ))\s*/.exec(head);
   let bullet = false;
-  if (mark && !(mark[0].startsWith("*") && plain.indexOf("*", start + 1) !== -1 && plain.indexOf("*", start + 1) < end) && start + mark[0].length < end) {
+  if (
+    mark &&
+    !(
+      mark[0].startsWith("*") &&
+      plain.indexOf("*", start + 1) !== -1 &&
+      plain.indexOf("*", start + 1) < end
+    ) &&
+    start + mark[0].length < end
+  ) {
     bullet = true;
     start += mark[0].length;
     while (plain[start] === " ") start++;
   }
   const marks = /^(?:\*\*\*|\*\*|__)/.exec(plain.slice(start, start + 3))?.[0];
   let bold = false;
-  if (marks && end - start > marks.length * 2 && plain.startsWith(marks, end - marks.length) && !plain.slice(start + marks.length, end - marks.length).includes(marks)) {
+  if (
+    marks &&
+    end - start > marks.length * 2 &&
+    plain.startsWith(marks, end - marks.length) &&
+    !plain.slice(start + marks.length, end - marks.length).includes(marks)
+  ) {
     bold = true;
     start += marks.length;
     end -= marks.length;
   }
+  // "**Row 1:** ..." and "*Row 1:* ...": the label alone is marked; its reader passes over the closing marks.
+  const opening = bold
+    ? null
+    : /^(?:\*\*|__|\*(?=(?:row|rnd|round)\b))(?=[^*_\n]{1,60}(?:\*|_))/i.exec(
+        plain.slice(start, Math.min(end, start + 70)),
+      );
+  if (opening) start += opening[0].length;
   return { from, to, start, end, hashes, bold, bullet, blank: false };
 }
 

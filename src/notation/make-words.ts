@@ -2,7 +2,8 @@ import { lex } from "./lex.ts";
 import type { Amount } from "./tree.ts";
 
 /** "(make 2)", "Make 2 alike", "(both alike)", "x 2", "- make two": how many of a piece. The words before it are its name. */
-const MAKE = /[\s,(:[-]*\b(?:make|makes|work|crochet)\s(?:\w+\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight)\b(?!\s?(?:sts?\b|rows?|rounds?|rnds?|sc|dc|hdc|ch|tr|more|even|inches|cm|"))([^)\].]{0,40})[)\].]*\s*$|\s[x(]\s?(\d)\)?$|[\s,(:[-]*(?:\b(?:work|make)\s)?\b(both)(?:\s(?:alike|the same|sleeves|pieces|sides|feet|hands|fronts|legs|arms|slits))?[)\].]*\s*$/i;
+const MAKE =
+  /[\s,(:[-]*\b(?:make|makes|work|crochet)\s(?:\w+\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight)\b(?!\s?(?:sts?\b|rows?|rounds?|rnds?|sc|dc|hdc|ch|tr|more|even|inches|cm|"))([^)\].]{0,40})[)\].]*\s*$|\s[x(]\s?(\d)\)?$|[\s,(:[-]*(?:\b(?:work|make)\s)?\b(both)(?:\s(?:alike|the same|sleeves|pieces|sides|feet|hands|fronts|legs|arms|slits))?[)\].]*\s*$/i;
 
 export interface MakeFound {
   readonly make: Amount;

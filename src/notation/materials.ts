@@ -7,9 +7,12 @@ import type { Materials } from "./tree.ts";
  * Hooks, yarns and notions that the head of a pattern lists.
  */
 
-const HOOK_MM = /(?<![\d.])(\d{1,2}(?:[.,]\d{1,2})?)((?:\s?(?:[[(]\s?)?[:/,]\s?\d{1,2}(?:[.,]\d{1,2})?){0,4}[\])]?)\s?-?mm\b(?!\s?(?:wide|across|button|bead|eyes?|long|diameter|safety|round|pompom|snap|zip|d-ring|ring))/gi;
-const HOOK_LETTER = /\bsize\s(?:us\s)?"?([B-S](?:[-/]?\d{1,2}(?:\.\d)?)?)"?\s?(?:\([^)]{0,24}\)\s?)?(?:crochet\s)?hook|\b(?:us\s)?([B-S](?:[-/]\d{1,2}(?:\.\d)?)?)\s(?:crochet\s)?hook\b|\bhook,?\s(?:size\s)?(?:us\s)?([B-S](?:[-/]\d{1,2})?)\b(?!\w)/g;
-const NOTION = /\b(?:\d{1,2}\s)?(?:[a-z]+\s){0,3}?(?:(?:stitch |locking |row )?markers?|(?:yarn|tapestry|darning|sewing|blunt|wool)\s(?:needles?|thread)|needle|buttons?|zip(?:per)?s?|elastic|ribbon|beads?|snaps?|safety (?:pins?|eyes)|pins|stuffing|fiberfill|fibrefill|filling|polyfill|toy filling|scissors|tape measure|thread|pom-?pom maker|waste yarn|hooks? and eyes?|d-?rings?|clasps?|sewing thread|cardboard)\b/gi;
+const HOOK_MM =
+  /(?<![\d.])(\d{1,2}(?:[.,]\d{1,2})?)((?:\s?(?:[[(]\s?)?[:/,]\s?\d{1,2}(?:[.,]\d{1,2})?){0,4}[\])]?)\s?-?mm\b(?!\s?(?:wide|across|button|bead|eyes?|long|diameter|safety|round|pompom|snap|zip|d-ring|ring))/gi;
+const HOOK_LETTER =
+  /\bsize\s(?:us\s)?"?([B-S](?:[-/]?\d{1,2}(?:\.\d)?)?)"?\s?(?:\([^)]{0,24}\)\s?)?(?:crochet\s)?hook|\b(?:us\s)?([B-S](?:[-/]\d{1,2}(?:\.\d)?)?)\s(?:crochet\s)?hook\b|\bhook,?\s(?:size\s)?(?:us\s)?([B-S](?:[-/]\d{1,2})?)\b(?!\w)/g;
+const NOTION =
+  /\b(?:\d{1,2}\s)?(?:[a-z]+\s){0,3}?(?:(?:stitch |locking |row )?markers?|(?:yarn|tapestry|darning|sewing|blunt|wool)\s(?:needles?|thread)|needle|buttons?|zip(?:per)?s?|elastic|ribbon|beads?|snaps?|safety (?:pins?|eyes)|pins|stuffing|fiberfill|fibrefill|filling|polyfill|toy filling|scissors|tape measure|thread|pom-?pom maker|waste yarn|hooks? and eyes?|d-?rings?|clasps?|sewing thread|cardboard)\b/gi;
 
 /** Reads the stretches of the materials section; colours named elsewhere in the head may be added by the caller. */
 export function readMaterials(text: string, plain: string, stretches: readonly Span[]): Materials {
@@ -26,7 +29,9 @@ export function readMaterials(text: string, plain: string, stretches: readonly S
   }
   const first = stretches[0];
   const last = stretches.at(-1);
-  const once = colours.filter((colour, i) => colours.findIndex((other) => other.name.toLowerCase() === colour.name.toLowerCase()) === i);
+  const once = colours.filter(
+    (colour, i) => colours.findIndex((other) => other.name.toLowerCase() === colour.name.toLowerCase()) === i,
+  );
   return { span: first && last ? { from: first.from, to: last.to } : null, hooksMm, colours: once, notions };
 }
 
@@ -34,8 +39,11 @@ export function readMaterials(text: string, plain: string, stretches: readonly S
 export function hooksIn(words: string, from: number): { span: Span; mm: readonly number[] }[] {
   const found: { span: Span; mm: readonly number[] }[] = [];
   for (const hit of words.matchAll(HOOK_MM)) {
-    const mm = [hit[1] as string, ...((hit[2] ?? "").match(/\d{1,2}(?:[.,]\d{1,2})?/g) ?? [])].map((number) => Number(number.replace(",", ".")));
-    if (mm.every((size) => size >= 0.4 && size <= 40)) found.push({ span: { from: from + hit.index, to: from + hit.index + hit[0].length }, mm });
+    const mm = [hit[1] as string, ...((hit[2] ?? "").match(/\d{1,2}(?:[.,]\d{1,2})?/g) ?? [])].map((number) =>
+      Number(number.replace(",", ".")),
+    );
+    if (mm.every((size) => size >= 0.4 && size <= 40))
+      found.push({ span: { from: from + hit.index, to: from + hit.index + hit[0].length }, mm });
   }
   for (const hit of words.matchAll(HOOK_LETTER)) {
     const at = from + hit.index;

@@ -12,18 +12,75 @@ export interface NumberFound {
 }
 
 const FRACTION_GLYPHS: Readonly<Record<string, number>> = {
-  "½": 1 / 2, "¼": 1 / 4, "¾": 3 / 4, "⅓": 1 / 3, "⅔": 2 / 3, "⅛": 1 / 8, "⅜": 3 / 8, "⅝": 5 / 8, "⅞": 7 / 8, "⅕": 1 / 5, "⅙": 1 / 6,
+  "½": 1 / 2,
+  "¼": 1 / 4,
+  "¾": 3 / 4,
+  "⅓": 1 / 3,
+  "⅔": 2 / 3,
+  "⅛": 1 / 8,
+  "⅜": 3 / 8,
+  "⅝": 5 / 8,
+  "⅞": 7 / 8,
+  "⅕": 1 / 5,
+  "⅙": 1 / 6,
 };
 
 const CARDINALS: Readonly<Record<string, number>> = {
-  zero: 0, none: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
-  thirteen: 13, fourteen: 14, fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, twenty: 20, thirty: 30,
-  forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90, hundred: 100, once: 1, twice: 2, thrice: 3,
+  zero: 0,
+  none: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  hundred: 100,
+  once: 1,
+  twice: 2,
+  thrice: 3,
 };
 
 const ORDINALS: Readonly<Record<string, number>> = {
-  second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8, ninth: 9, tenth: 10, eleventh: 11, twelfth: 12,
-  thirteenth: 13, fourteenth: 14, fifteenth: 15, sixteenth: 16, seventeenth: 17, eighteenth: 18, nineteenth: 19, twentieth: 20,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+  tenth: 10,
+  eleventh: 11,
+  twelfth: 12,
+  thirteenth: 13,
+  fourteenth: 14,
+  fifteenth: 15,
+  sixteenth: 16,
+  seventeenth: 17,
+  eighteenth: 18,
+  nineteenth: 19,
+  twentieth: 20,
 };
 
 const FIGURES = /\d{1,9}/y;
@@ -50,7 +107,8 @@ export function readFigures(text: string, at: number): NumberFound | null {
   let value = Number(figures[0]);
   if (/\d/.test(text[to] ?? "")) return null;
   const suffix = match(SUFFIX, text, to);
-  if (suffix && isSuffixOf(value, suffix[0])) return { to: to + suffix[0].length, value, ordinal: true, word: false };
+  if (suffix && isSuffixOf(value, suffix[0]))
+    return { to: to + suffix[0].length, value, ordinal: true, word: false };
   const fraction = fractionAt(text, to, value);
   if (fraction) return { to: fraction.to, value: fraction.value, ordinal: false, word: false };
   const decimal = match(DECIMAL, text, to) ?? match(DECIMAL_COMMA, text, to);
@@ -80,10 +138,12 @@ function fractionAt(text: string, to: number, whole: number): { to: number; valu
   if (glyph !== undefined) return { to: near + 1, value: whole + glyph };
   if (text[to] === " ") {
     const mixed = match(MIXED, text, to);
-    if (mixed && Number(mixed[1]) < Number(mixed[2])) return { to: to + mixed[0].length, value: whole + Number(mixed[1]) / Number(mixed[2]) };
+    if (mixed && Number(mixed[1]) < Number(mixed[2]))
+      return { to: to + mixed[0].length, value: whole + Number(mixed[1]) / Number(mixed[2]) };
   }
   const dashed = match(MIXED_DASH, text, to);
-  if (dashed && Number(dashed[1]) < Number(dashed[2])) return { to: to + dashed[0].length, value: whole + Number(dashed[1]) / Number(dashed[2]) };
+  if (dashed && Number(dashed[1]) < Number(dashed[2]))
+    return { to: to + dashed[0].length, value: whole + Number(dashed[1]) / Number(dashed[2]) };
   return null;
 }
 
@@ -111,5 +171,10 @@ export function readNumberWord(text: string, at: number): NumberFound | null {
 export function readFraction(text: string, at: number): NumberFound | null {
   const found = match(/(\d)\/(2|3|4|5|8|16)(?![\d/])/y, text, at);
   if (!found || Number(found[1]) >= Number(found[2])) return null;
-  return { to: at + found[0].length, value: Number(found[1]) / Number(found[2]), ordinal: false, word: false };
+  return {
+    to: at + found[0].length,
+    value: Number(found[1]) / Number(found[2]),
+    ordinal: false,
+    word: false,
+  };
 }

@@ -24,7 +24,12 @@ export interface PiecesBuilt {
  *
  * @param read  reads one instruction, given the stretches behind it that hold the designer's answers
  */
-export function buildPieces(text: string, plain: string, units: readonly Unit[], read: (unit: Worked, answers: readonly Span[]) => Instruction): PiecesBuilt {
+export function buildPieces(
+  text: string,
+  plain: string,
+  units: readonly Unit[],
+  read: (unit: Worked, answers: readonly Span[]) => Instruction,
+): PiecesBuilt {
   const made = new Set<Unit>();
   const drafts: Draft[] = [{ heading: null, instructions: [] }];
   for (let i = 0; i < units.length; i++) {
@@ -32,7 +37,10 @@ export function buildPieces(text: string, plain: string, units: readonly Unit[],
     const draft = drafts.at(-1) as Draft;
     if (unit.kind === "heading") drafts.push({ heading: unit, instructions: [] });
     else if (unit.kind === "row" || unit.kind === "order") {
-      const make = unit.kind === "order" && draft.heading && draft.instructions.length === 0 && !draft.make ? readMake(text, plain, unit.from, unit.to) : null;
+      const make =
+        unit.kind === "order" && draft.heading && draft.instructions.length === 0 && !draft.make
+          ? readMake(text, plain, unit.from, unit.to)
+          : null;
       if (make && make.nameTo <= unit.from + 2) {
         draft.make = make.make;
         made.add(unit);
@@ -57,7 +65,8 @@ export function buildPieces(text: string, plain: string, units: readonly Unit[],
 
 function answersBehind(units: readonly Unit[], at: number): Span[] {
   const spans: Span[] = [];
-  for (let i = at + 1; i < units.length && units[i]?.kind === "answer"; i++) spans.push({ from: (units[i] as Unit).from, to: (units[i] as Unit).to });
+  for (let i = at + 1; i < units.length && units[i]?.kind === "answer"; i++)
+    spans.push({ from: (units[i] as Unit).from, to: (units[i] as Unit).to });
   return spans;
 }
 
@@ -70,7 +79,11 @@ function sectionsFollow(drafts: readonly Draft[], at: number, levels: ReadonlyMa
   return false;
 }
 
-function nameIn(text: string, plain: string, heading: Heading): { name: string; span: Span; make?: PieceTree["make"] } {
+function nameIn(
+  text: string,
+  plain: string,
+  heading: Heading,
+): { name: string; span: Span; make?: PieceTree["make"] } {
   const found = readMake(text, plain, heading.nameFrom, heading.nameTo);
   let to = found ? found.nameTo : heading.nameTo;
   while (to > heading.nameFrom && /[\s:.,(-]/.test(plain[to - 1] as string)) to--;
@@ -84,8 +97,22 @@ function pieceOf(text: string, plain: string, draft: Draft, level: 1 | 2): Piece
   const { heading, instructions } = draft;
   const first = instructions[0]?.span.from ?? heading?.from ?? 0;
   const last = instructions.at(-1)?.span.to ?? heading?.to ?? first;
-  if (!heading) return { span: { from: first, to: last }, name: "", nameSpan: { from: first, to: first }, level: 1, instructions };
+  if (!heading)
+    return {
+      span: { from: first, to: last },
+      name: "",
+      nameSpan: { from: first, to: first },
+      level: 1,
+      instructions,
+    };
   const { name, span, make } = nameIn(text, plain, heading);
   const made = make ?? draft.make;
-  return { span: { from: heading.from, to: last }, name, nameSpan: span, ...(made ? { make: made } : {}), level, instructions };
+  return {
+    span: { from: heading.from, to: last },
+    name,
+    nameSpan: span,
+    ...(made ? { make: made } : {}),
+    level,
+    instructions,
+  };
 }

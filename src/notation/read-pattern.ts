@@ -5,7 +5,7 @@ import { findColours } from "./colours.ts";
 import type { ReadContext } from "./context.ts";
 import { readConventions } from "./conventions.ts";
 import { type DefinitionFound, readDefinitions, specialSpellings } from "./definitions.ts";
-import { type Unit, cutDocument } from "./document.ts";
+import { cutDocument, type Unit } from "./document.ts";
 import { findSizes } from "./find-sizes.ts";
 import { findTerms } from "./find-terms.ts";
 import { readFrontMatter } from "./front-matter.ts";
@@ -33,15 +33,34 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
   const sizesSpan = found.span !== null && sameRun(sizes, found.names) ? found.span : null;
   const body = front.to === 0 ? plain : `${" ".repeat(front.to)}${plain.slice(front.to)}`;
   const terms = findTerms(body, front.terms ?? options.terms);
-  const colours = findColours(text, plain, front.to, Math.min(plain.length, front.to + 100_000)).map((colour) => colour.name);
+  const colours = findColours(text, plain, front.to, Math.min(plain.length, front.to + 100_000)).map(
+    (colour) => colour.name,
+  );
   const counts = options.counts ? { counts: options.counts } : {};
-  const place = { sizes: sizes.length, sizeNames: sizes, sizesSpan, colours, rounds: saysRounds(plain), ...counts };
+  const place = {
+    sizes: sizes.length,
+    sizeNames: sizes,
+    sizesSpan,
+    colours,
+    rounds: saysRounds(plain),
+    ...counts,
+  };
   const { units, flat } = cutDocument(text, plain, lines, place);
   const said = front.terms ? { terms: front.terms, from: "stated" as const } : terms;
 
-  const abbreviations = spansOf(units, "abbreviations").flatMap(({ from, to }) => readAbbreviations(text, flat, from, to, said.terms));
+  const abbreviations = spansOf(units, "abbreviations").flatMap(({ from, to }) =>
+    readAbbreviations(text, flat, from, to, said.terms),
+  );
   const definitionsFound = [...findDefinitions(units, flat), ...definedInList(abbreviations, flat)];
-  const context: ReadContext = { text, terms: said.terms, sizes: sizes.length, sizeNames: sizes, specials: specialSpellings(definitionsFound, said.terms), colours, ...counts };
+  const context: ReadContext = {
+    text,
+    terms: said.terms,
+    sizes: sizes.length,
+    sizeNames: sizes,
+    specials: specialSpellings(definitionsFound, said.terms),
+    colours,
+    ...counts,
+  };
   const reader = new BodyReader(text, plain, context);
 
   const definitions: Definition[] = definitionsFound.map(({ span, names, words, countsAs }) => ({
@@ -51,10 +70,18 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
     clauses: reader.clauses(words.from, words.to),
     ...(countsAs === undefined ? {} : { countsAs }),
   }));
-  const { pieces, made } = buildPieces(text, plain, units, (unit, answers) => reader.instruction(unit, answers));
+  const { pieces, made } = buildPieces(text, plain, units, (unit, answers) =>
+    reader.instruction(unit, answers),
+  );
   const others = otherLines(units, made, front.to, plain);
   const materials = spansOf(units, "materials");
-  const notes = [...spansOf(units, "note"), ...spansOf(units, "definition"), ...spansOf(units, "prose"), ...spansOf(units, "sizes"), ...spansOf(units, "gauge")]
+  const notes = [
+    ...spansOf(units, "note"),
+    ...spansOf(units, "definition"),
+    ...spansOf(units, "prose"),
+    ...spansOf(units, "sizes"),
+    ...spansOf(units, "gauge"),
+  ]
     .sort((a, b) => a.from - b.from)
     .flatMap(({ from, to }) => readConventions(flat, from, to, said.terms));
 
@@ -72,7 +99,9 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
     gauges: spansOf(units, "gauge").flatMap(({ from, to }) => readGauges(text, flat, from, to, said.terms)),
     materials: readMaterials(text, flat, materials),
     others,
-    sizeLists: [...reader.sizeLists, ...listsElsewhere(text, others, context, front.to)].sort((a, b) => a.span.from - b.span.from),
+    sizeLists: [...reader.sizeLists, ...listsElsewhere(text, others, context, front.to)].sort(
+      (a, b) => a.span.from - b.span.from,
+    ),
     forgiven: reader.forgiven.sort((a, b) => a.span.from - b.span.from),
   };
 }
@@ -85,7 +114,9 @@ function sameRun(a: SizeRun, b: SizeRun): boolean {
 function saysRounds(plain: string): boolean {
   const text = plain.slice(0, 100_000);
   const count = (pattern: RegExp) => text.match(pattern)?.length ?? 0;
-  const rounds = count(/\b(?:rnds?|rounds?|around|magic (?:ring|circle|loop)|mr|join(?:ed)? with|spiral)\b/gi);
+  const rounds = count(
+    /\b(?:rnds?|rounds?|around|magic (?:ring|circle|loop)|mr|join(?:ed)? with|spiral)\b/gi,
+  );
   const rows = count(/\b(?:rows?|turn|across)\b/gi);
   return rounds >= rows;
 }
@@ -96,7 +127,9 @@ function titleOf(units: readonly Unit[], text: string): string | null {
 }
 
 function spansOf(units: readonly Unit[], is: OtherLine["is"]): Span[] {
-  return units.filter((unit) => unit.kind === "other" && unit.is === is).map(({ from, to }) => ({ from, to }));
+  return units
+    .filter((unit) => unit.kind === "other" && unit.is === is)
+    .map(({ from, to }) => ({ from, to }));
 }
 
 /** Definitions as they stand; a line that begins none goes on with the one before it. */
@@ -109,7 +142,11 @@ function findDefinitions(units: readonly Unit[], flat: string): DefinitionFound[
       const last = found.at(-1);
       if (definitions.length > 0) found.push(...definitions);
       else if (last && previous?.kind === "other" && previous.is === "definition") {
-        found[found.length - 1] = { ...last, span: { from: last.span.from, to: unit.to }, words: { from: last.words.from, to: unit.to } };
+        found[found.length - 1] = {
+          ...last,
+          span: { from: last.span.from, to: unit.to },
+          words: { from: last.words.from, to: unit.to },
+        };
       }
     }
     previous = unit;
@@ -121,7 +158,12 @@ function findDefinitions(units: readonly Unit[], flat: string): DefinitionFound[
 function definedInList(entries: PatternTree["abbreviations"], flat: string): DefinitionFound[] {
   const found: DefinitionFound[] = [];
   for (const { span, abbreviation, meaning } of entries) {
-    if (!/\b(?:\d|two|three)\s[a-z]{2,4}\s(?:in|into)\b|\binsert\b|\bin(?:to)? (?:the )?(?:next|same)\b|\bover (?:the )?next\b/i.test(meaning)) continue;
+    if (
+      !/\b(?:\d|two|three)\s[a-z]{2,4}\s(?:in|into)\b|\binsert\b|\bin(?:to)? (?:the )?(?:next|same)\b|\bover (?:the )?next\b/i.test(
+        meaning,
+      )
+    )
+      continue;
     const at = flat.indexOf(meaning.slice(0, 12), span.from);
     if (at === -1 || at >= span.to) continue;
     found.push({ span, names: [abbreviation.toLowerCase()], words: { from: at, to: span.to } });
@@ -129,7 +171,12 @@ function definedInList(entries: PatternTree["abbreviations"], flat: string): Def
   return found;
 }
 
-function otherLines(units: readonly Unit[], made: ReadonlySet<Unit>, frontTo: number, plain: string): OtherLine[] {
+function otherLines(
+  units: readonly Unit[],
+  made: ReadonlySet<Unit>,
+  frontTo: number,
+  plain: string,
+): OtherLine[] {
   const others: OtherLine[] = [];
   if (frontTo > 0) others.push({ span: { from: 0, to: trimEnd(plain, 0, frontTo) }, is: "prose" });
   for (const unit of units) {
@@ -148,12 +195,25 @@ function trimEnd(plain: string, from: number, to: number): number {
 
 type SizeList = PatternTree["sizeLists"][number];
 
-function listsElsewhere(text: string, others: readonly OtherLine[], context: ReadContext, frontTo: number): SizeList[] {
+function listsElsewhere(
+  text: string,
+  others: readonly OtherLine[],
+  context: ReadContext,
+  frontTo: number,
+): SizeList[] {
   const lists: SizeList[] = [];
   for (const { span, is } of others) {
-    if (span.from < frontTo || is === "abbreviations" || is === "heading" || is === "title" || !/\d\D{1,8}\d/.test(text.slice(span.from, Math.min(span.to, span.from + 20_000)))) continue;
+    if (
+      span.from < frontTo ||
+      is === "abbreviations" ||
+      is === "heading" ||
+      is === "title" ||
+      !/\d\D{1,8}\d/.test(text.slice(span.from, Math.min(span.to, span.from + 20_000)))
+    )
+      continue;
     for (const token of lex(text, span.from, span.to, context)) {
-      if (token.is === "number" && token.values.length > 1) lists.push({ span: token.span, values: token.values, inRow: false });
+      if (token.is === "number" && token.values.length > 1)
+        lists.push({ span: token.span, values: token.values, inRow: false });
     }
   }
   return lists;
@@ -183,7 +243,8 @@ class BodyReader {
     const begin = unit.kind === "row" ? unit.body : unit.from;
     const answers: Answer[] = findAnswers(this.text, this.plain, begin, unit.to, this.context);
     const inside = answers.map((answer) => answer.span);
-    for (const { from, to } of following) answers.push(...findAnswers(this.text, this.plain, from, to, this.context));
+    for (const { from, to } of following)
+      answers.push(...findAnswers(this.text, this.plain, from, to, this.context));
     if (label) this.listsOf(lex(this.text, label.span.from, label.span.to, this.context));
     const read = readInstructionBody(this.tokens(begin, unit.to, inside), this.context);
     this.few = [];
@@ -204,7 +265,14 @@ class BodyReader {
     const tokens: Token[] = [];
     let at = from;
     for (const span of [...without, { from: to, to }]) {
-      if (span.from > at) for (const token of lex(this.text, at, span.from, this.few.length > 0 ? { ...this.context, sizes: this.few.length } : this.context)) tokens.push(this.spread(token));
+      if (span.from > at)
+        for (const token of lex(
+          this.text,
+          at,
+          span.from,
+          this.few.length > 0 ? { ...this.context, sizes: this.few.length } : this.context,
+        ))
+          tokens.push(this.spread(token));
       at = Math.max(at, span.to);
     }
     this.listsOf(tokens);
@@ -213,7 +281,13 @@ class BodyReader {
 
   /** A list with one value for each of the few sizes that work the row, set out over the whole run: the others do none. */
   private spread(token: Token): Token {
-    if (token.is !== "number" || this.few.length === 0 || token.values.length !== this.few.length || token.values.length < 2) return token;
+    if (
+      token.is !== "number" ||
+      this.few.length === 0 ||
+      token.values.length !== this.few.length ||
+      token.values.length < 2
+    )
+      return token;
     const values: (number | null)[] = Array.from({ length: this.context.sizes }, () => null);
     this.few.forEach((size, i) => {
       values[size] = token.values[i] ?? null;
@@ -224,7 +298,8 @@ class BodyReader {
   private listsOf(tokens: readonly Token[]): void {
     for (const token of tokens) {
       if (token.is !== "number") continue;
-      if (token.values.length > 1 && token.count === undefined) this.sizeLists.push({ span: token.span, values: token.values, inRow: true });
+      if (token.values.length > 1 && token.count === undefined)
+        this.sizeLists.push({ span: token.span, values: token.values, inRow: true });
       if (token.mend) this.forgiven.push({ span: token.span, words: token.text, mend: token.mend });
     }
   }

@@ -21,7 +21,11 @@ const ROW_WORDS = new Set(["row", "rows", "rnd", "rnds", "round", "rounds", "rd"
  * @param ordinals  only ordinals are numbers of rows here: "6th", "First"
  * @returns null where the tokens do not begin with a number
  */
-export function rowNumbers(tokens: readonly Token[], _rounds: boolean, ordinals = false): RowNumbersFound | null {
+export function rowNumbers(
+  tokens: readonly Token[],
+  _rounds: boolean,
+  ordinals = false,
+): RowNumbersFound | null {
   const rows: RowRange[] = [];
   let to = 0;
   let i = tokens[0]?.is === "word" && tokens[0].norm === "the" ? 1 : 0;
@@ -48,7 +52,11 @@ export function rowNumbers(tokens: readonly Token[], _rounds: boolean, ordinals 
 
 function amountAt(tokens: readonly Token[], i: number, ordinals: boolean): Amount | null {
   const token = tokens[i];
-  if (token?.is === "number" && (!ordinals || token.ordinal) && (ordinals || !token.word || token.values.length > 0)) {
+  if (
+    token?.is === "number" &&
+    (!ordinals || token.ordinal) &&
+    (ordinals || !token.word || token.values.length > 0)
+  ) {
     // "Rows 5 6 times": no further check here; the separator behind the label decides.
     return { span: token.span, values: token.values };
   }
@@ -61,13 +69,21 @@ function skipRowWord(tokens: readonly Token[], i: number): number {
   return token?.is === "word" && ROW_WORDS.has(token.norm) ? i + 1 : i;
 }
 
-function throughTo(tokens: readonly Token[], i: number, ordinals: boolean): { amount: Amount; next: number } | null {
+function throughTo(
+  tokens: readonly Token[],
+  i: number,
+  ordinals: boolean,
+): { amount: Amount; next: number } | null {
   const token = tokens[i];
   if (token === undefined) return null;
   const joins = token.is === "mark" ? token.text === "-" : token.is === "word" && THROUGH.has(token.norm);
   if (!joins) return null;
   const at = skipRowWord(tokens, i + 1);
-  const amount = amountAt(tokens, at, ordinals && token.is === "word" && at === i + 1 && isOrdinalNext(tokens[at]));
+  const amount = amountAt(
+    tokens,
+    at,
+    ordinals && token.is === "word" && at === i + 1 && isOrdinalNext(tokens[at]),
+  );
   if (!amount || isInstructionNumber(tokens, at, token)) return null;
   return { amount, next: at + 1 };
 }
@@ -80,7 +96,10 @@ function isOrdinalNext(token: Token | undefined): boolean {
 function isInstructionNumber(tokens: readonly Token[], at: number, dash: Token): boolean {
   if (dash.is !== "mark") return false;
   const next = tokens[at + 1];
-  if (next?.is === "word" && !ROW_WORDS.has(next.norm) && !AND.has(next.norm)) return /^(?:sc|dc|hdc|tr|htr|dtr|ch|chs|chain|ss|sl|sts?|single|double|half|treble|slip|more|rows?|s|d|h|inc|dec)$/.test(next.norm);
+  if (next?.is === "word" && !ROW_WORDS.has(next.norm) && !AND.has(next.norm))
+    return /^(?:sc|dc|hdc|tr|htr|dtr|ch|chs|chain|ss|sl|sts?|single|double|half|treble|slip|more|rows?|s|d|h|inc|dec)$/.test(
+      next.norm,
+    );
   return false;
 }
 
@@ -90,7 +109,10 @@ function joinedTo(tokens: readonly Token[], i: number, ordinals: boolean): numbe
   let joined = false;
   for (let steps = 0; steps < 3; steps++) {
     const token = tokens[at];
-    const joins = token?.is === "mark" ? token.text === "," || token.text === "&" || token.text === "+" : token?.is === "word" && AND.has(token.norm);
+    const joins =
+      token?.is === "mark"
+        ? token.text === "," || token.text === "&" || token.text === "+"
+        : token?.is === "word" && AND.has(token.norm);
     if (!joins) break;
     joined = true;
     at++;
@@ -101,6 +123,13 @@ function joinedTo(tokens: readonly Token[], i: number, ordinals: boolean): numbe
   if (!amount) return null;
   const next = tokens[at + 1];
   // "Row 5, 3 sc in next": the comma ends the label.
-  if (!ordinals && next?.is === "word" && !AND.has(next.norm) && !THROUGH.has(next.norm) && !["rs", "ws", "incl", "inclusive", "rows", "only"].includes(next.norm)) return null;
+  if (
+    !ordinals &&
+    next?.is === "word" &&
+    !AND.has(next.norm) &&
+    !THROUGH.has(next.norm) &&
+    !["rs", "ws", "incl", "inclusive", "rows", "only"].includes(next.norm)
+  )
+    return null;
   return at;
 }

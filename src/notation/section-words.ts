@@ -3,17 +3,49 @@
  */
 
 /** What stands under a heading of the head of the pattern. */
-export type Section = "abbreviations" | "definitions" | "gauge" | "materials" | "sizes" | "note" | "finishing" | "pattern";
+export type Section =
+  | "abbreviations"
+  | "definitions"
+  | "gauge"
+  | "materials"
+  | "sizes"
+  | "note"
+  | "finishing"
+  | "pattern";
 
 const HEADERS: readonly (readonly [Section, RegExp])[] = [
-  ["abbreviations", /^(?:(?:list of |stitch )?abbreviations?(?: used| list| key)?(?:,? and (?:terms|symbols|stitches))?|key to abbreviations|abbrev\.?|terms used|glossary)\b/i],
-  ["definitions", /^(?:special (?:stitch|abbreviation|instruction|technique|term)(?:es|s)?(?: used)?|stitch(?:es)? (?:guide|key|explanations?|instructions|glossary)|special (?:st|sts)|stitch(?:es)? used|to (?:increase|decrease|dec|inc)(?=\s?[.:]))(?![a-z])/i],
-  ["gauge", /^(?:gauge(?: ?\/ ?tension| swatch)?|tension|tension ?\/ ?gauge|stitch(?:es)? (?:gauge|control)|stitches control|check your gauge)\b/i],
-  ["materials", /^(?:materials?(?: needed| required| list| used)?|supplies(?: needed)?|you(?:'| wi)ll need|what you(?:'| wi)ll need|what you need|you need|yarns?(?: used| needed| requirements?)?|hooks?(?: size)?|crochet hooks?|notions|tools|needles?|also(?: needed)?|equipment|other supplies|additional (?:materials|supplies)|thread|wool|colou?rs?|buttons)(?=\s?(?:[:.=-]|$))/i],
-  ["sizes", /^(?:(?:finished |available |garment |approximate |final )?(?:sizes?|sizing)(?: (?:available|included|guide|chart|info(?:rmation)?))?|(?:finished |garment |body |approx(?:imate)? |actual )?(?:measurements?|dimensions)(?: of garment)?|finished (?:size|bust|chest|length|width|circumference)|actual bust|to fit(?: (?:bust|chest|ages?|head|waist|hips?|sizes?))?|bust(?: size)?|chest|length|width|ages?)(?=\s?(?:[:.=-]|$|\())/i],
-  ["note", /^(?:(?:general |pattern |important |helpful |designer'?s? |author'?s? |please |construction |special )?notes?(?: on (?:the )?(?:pattern|construction|stitches|fit|sizing))?|tips?(?: (?:and|&) tricks)?|hints?|construction(?: notes)?|before you (?:begin|start)|n\.?b\.?|p\.?s\.?|important|please note|help|skill level|difficulty|level|about (?:the|this) (?:pattern|design)|reading the pattern|disclaimer|copyright|customi[sz]ation)(?=\s?(?:[:.!-]|$|\d))/i],
-  ["finishing", /^(?:finishing(?: (?:touches|up|details))?|to (?:make up|finish|complete)|making[ -]up|make up|assembly|assembling|blocking|to assemble|joining|construction and finishing|putting (?:it )?together)(?=\s?(?:[:.-]|$|\())/i],
-  ["pattern", /^(?:(?:the |crochet |written )?(?:pattern|instructions?|directions?)(?: instructions?)?|let'?s (?:begin|start|crochet)|method|how to make(?: it)?|begin(?:ning)? the pattern|start here)(?=\s?(?:[:.-]|$))/i],
+  [
+    "abbreviations",
+    /^(?:(?:list of |stitch )?abbreviations?(?: used| list| key)?(?:,? and (?:terms|symbols|stitches))?|key to abbreviations|abbrev\.?|terms used|glossary)\b/i,
+  ],
+  [
+    "definitions",
+    /^(?:special (?:stitch|abbreviation|instruction|technique|term)(?:es|s)?(?: used)?|stitch(?:es)? (?:guide|key|explanations?|instructions|glossary)|special (?:st|sts)|stitch(?:es)? used|to (?:increase|decrease|dec|inc)(?=\s?[.:]))(?![a-z])/i,
+  ],
+  [
+    "gauge",
+    /^(?:gauge(?: ?\/ ?tension| swatch)?|tension|tension ?\/ ?gauge|stitch(?:es)? (?:gauge|control)|stitches control|check your gauge)\b/i,
+  ],
+  [
+    "materials",
+    /^(?:materials?(?: needed| required| list| used)?|supplies(?: needed)?|you(?:'| wi)ll need|what you(?:'| wi)ll need|what you need|you need|yarns?(?: used| needed| requirements?)?|hooks?(?: size)?|crochet hooks?|notions|tools|needles?|also(?: needed)?|equipment|other supplies|additional (?:materials|supplies)|thread|wool|colou?rs?|buttons)(?=\s?(?:[:.=-]|$))/i,
+  ],
+  [
+    "sizes",
+    /^(?:(?:finished |available |garment |approximate |final )?(?:sizes?|sizing)(?: (?:available|included|guide|chart|info(?:rmation)?))?|(?:finished |garment |body |approx(?:imate)? |actual )?(?:measurements?|dimensions)(?: of garment)?|finished (?:size|bust|chest|length|width|circumference)|actual bust|to fit(?: (?:bust|chest|ages?|head|waist|hips?|sizes?))?|bust(?: size)?|chest|length|width|ages?)(?=\s?(?:[:.=-]|$|\())/i,
+  ],
+  [
+    "note",
+    /^(?:(?:general |pattern |important |helpful |designer'?s? |author'?s? |please |construction |special )?notes?(?: on (?:the )?(?:pattern|construction|stitches|fit|sizing))?|tips?(?: (?:and|&) tricks)?|hints?|construction(?: notes)?|before you (?:begin|start)|n\.?b\.?|p\.?s\.?|important|please note|help|skill level|difficulty|level|about (?:the|this) (?:pattern|design)|reading the pattern|disclaimer|copyright|customi[sz]ation)(?=\s?(?:[:.!-]|$|\d))/i,
+  ],
+  [
+    "finishing",
+    /^(?:finishing(?: (?:touches|up|details))?|to (?:make up|finish|complete)|making[ -]up|make up|assembly|assembling|blocking|to assemble|joining|construction and finishing|putting (?:it )?together)(?=\s?(?:[:.-]|$|\())/i,
+  ],
+  [
+    "pattern",
+    /^(?:(?:the |crochet |written )?(?:pattern|instructions?|directions?)(?: instructions?)?|let'?s (?:begin|start|crochet)|method|how to make(?: it)?|begin(?:ning)? the pattern|start here)(?=\s?(?:[:.-]|$))/i,
+  ],
 ];
 
 /** The section that a line heads, with the length of the heading words; null where it heads none. */
@@ -50,5 +82,7 @@ export function namesPart(words: string): boolean {
 
 /** Bands and edgings that are pieces of their own even when they stand under "Finishing". */
 export function namesEdging(words: string): boolean {
-  return /\b(?:edging|border|neck ?band|button ?band|front bands?|collar|cuffs?|ribbing|trim|hem band|pockets?|belt|ties?|straps?|buttons?|hood|armhole bands?|bands?|fringe|drawstring|cord|waist ?band)\b/i.test(words);
+  return /\b(?:edging|border|neck ?band|button ?band|front bands?|collar|cuffs?|ribbing|trim|hem band|pockets?|belt|ties?|straps?|buttons?|hood|armhole bands?|bands?|fringe|drawstring|cord|waist ?band)\b/i.test(
+    words,
+  );
 }

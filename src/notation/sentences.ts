@@ -4,7 +4,8 @@ import type { Span } from "../base/index.ts";
  * Sentences of a block. A full stop ends one unless it belongs to an abbreviation or a number, or stands inside brackets.
  */
 
-const ABBREVIATION = /(?:^|[^A-Za-z])(?:sl|ch|chs|sk|rep|rpt|beg|inc|dec|nxt?|ea|hk|lps?|yo|tog|patt?|rem|cont|foll|alt|approx|incl|no|col|ins|in|oz|yds|mos|yrs|[sdh]|h\.d|s|w|r|e\.g|i\.e|etc|sq|st|sts|sp|sps|dc|sc|tr|rnds?|bet|bk|fr|vs|dia|fig|mrs?|dr|[a-z])\.$/i;
+const ABBREVIATION =
+  /(?:^|[^A-Za-z])(?:sl|ch|chs|sk|rep|rpt|beg|inc|dec|nxt?|ea|hk|lps?|yo|tog|patt?|rem|cont|foll|alt|approx|incl|no|col|ins|in|oz|yds|mos|yrs|[sdh]|h\.d|s|w|r|e\.g|i\.e|etc|sq|st|sts|sp|sps|dc|sc|tr|rnds?|bet|bk|fr|vs|dia|fig|mrs?|dr|[a-z])\.$/i;
 /** Of those, the ones that a figure may follow without a new sentence beginning. */
 const TAKES_FIGURE = /(?:^|[^A-Za-z])(?:ch|sk|rep|no|approx|col|fig|nxt?|ea|hk)\.$/i;
 
@@ -52,12 +53,14 @@ function endsSentence(flat: string, at: number, to: number): boolean {
   const next = flat[at + 1];
   if (at + 1 >= to || next === undefined) return true;
   if (next === ".") return false;
-  if (next !== " " && next !== "\n") return /[A-Z(*[]/.test(next) && /[a-z)\]]/.test(flat[at - 1] ?? "") && /[a-z]/.test(flat[at + 2] ?? "");
+  if (next !== " " && next !== "\n")
+    return /[A-Z(*[]/.test(next) && /[a-z)\]]/.test(flat[at - 1] ?? "") && /[a-z]/.test(flat[at + 2] ?? "");
   let behind = at + 1;
   while (behind < to && behind < at + 6 && (flat[behind] === " " || flat[behind] === "\n")) behind++;
   const glyph = flat[behind] ?? "";
   const before = flat.slice(Math.max(0, at - 8), at + 1);
-  if (/[a-z,;:)\]]/.test(glyph)) return !ABBREVIATION.test(before) && /[a-z]/.test(glyph) && !/\d\.$/.test(before);
+  if (/[a-z,;:)\]]/.test(glyph))
+    return !ABBREVIATION.test(before) && /[a-z]/.test(glyph) && !/\d\.$/.test(before);
   if (/\d/.test(glyph)) return !TAKES_FIGURE.test(before);
   return true;
 }

@@ -23,7 +23,11 @@ export function readSideTag(plain: string, at: number, end: number): SideFound |
   const bracketed = found[1] !== undefined;
   const behind = plain.slice(to, to + 14);
   if (bracketed && found[3] === undefined) return null;
-  if (!bracketed && /^\s?(?:of|edge|seam|neck|front|shoulder|sleeve|together|facing each|up|out|and)\b/i.test(behind)) return null;
+  if (
+    !bracketed &&
+    /^\s?(?:of|edge|seam|neck|front|shoulder|sleeve|together|facing each|up|out|and)\b/i.test(behind)
+  )
+    return null;
   const word = (found[2] as string).toLowerCase();
   return { side: word.startsWith("r") ? "RS" : "WS", to };
 }
@@ -38,8 +42,10 @@ export interface ColourFound {
 
 const COLOUR_WORD =
   /^(?:(?:light|dark|deep|pale|bright|dusty|off|navy|royal|sky|baby|hot|forest|olive)[ -]?)?(?:white|cream|ecru|ivory|black|grey|gray|silver|charcoal|blue|navy|teal|turquoise|aqua|green|olive|mint|sage|yellow|mustard|gold|orange|peach|coral|red|burgundy|maroon|pink|rose|purple|lilac|lavender|violet|plum|brown|tan|beige|camel|natural|variegated|multi|main colou?r|contrast(?:ing)? colou?r|mc|cc\d?|[a-h])$/i;
-const BRACKETED = /\s{0,2}[([{]\s?((?:with\s|in\s|using\s)?(?:colou?r\s|col\.?\s|yarn\s)?)([a-z][a-z0-9' -]{0,24}?)(\s(?:yarn|only))?\s?[)\]}]/iy;
-const PLAIN = /\s{0,2}[,-]{0,1}\s?((?:with|in|using)\s(?:colou?r\s|col\.?\s|yarn\s)?|colou?r\s|col\.?\s|yarn\s)([a-z][a-z0-9'-]{0,16})(?=\s?[:.,;-])/iy;
+const BRACKETED =
+  /\s{0,2}[([{]\s?((?:with\s|in\s|using\s)?(?:colou?r\s|col\.?\s|yarn\s)?)([a-z][a-z0-9' -]{0,24}?)(\s(?:yarn|only))?\s?[)\]}]/iy;
+const PLAIN =
+  /\s{0,2}[,-]{0,1}\s?((?:with|in|using)\s(?:colou?r\s|col\.?\s|yarn\s)?|colou?r\s|col\.?\s|yarn\s)([a-z][a-z0-9'-]{0,16})(?=\s?[:.,;-])/iy;
 
 function isColour(words: string, introduced: boolean, colours: readonly string[]): boolean {
   if (/^(?:colou?r|col|yarn)/i.test(words)) return false;
@@ -49,7 +55,13 @@ function isColour(words: string, introduced: boolean, colours: readonly string[]
 }
 
 /** "(cream)", "(MC)", "(color B)", ", col A", "- with A": the tag at `at`, or null. */
-export function readColourTag(plain: string, at: number, end: number, colours: readonly string[], behindSeparator = false): ColourFound | null {
+export function readColourTag(
+  plain: string,
+  at: number,
+  end: number,
+  colours: readonly string[],
+  behindSeparator = false,
+): ColourFound | null {
   for (const pattern of behindSeparator ? [BRACKETED] : [BRACKETED, PLAIN]) {
     pattern.lastIndex = at;
     const found = pattern.exec(plain);
@@ -57,7 +69,8 @@ export function readColourTag(plain: string, at: number, end: number, colours: r
     const words = found[2] as string;
     const introduced = found[1] !== "";
     if (!isColour(words, introduced, colours)) continue;
-    const from = at + found[0].indexOf(words, found[0].indexOf(found[1] as string) + (found[1] as string).length);
+    const from =
+      at + found[0].indexOf(words, found[0].indexOf(found[1] as string) + (found[1] as string).length);
     return { from, until: from + words.length, to: at + found[0].length };
   }
   return null;

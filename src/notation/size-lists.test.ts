@@ -3,7 +3,11 @@ import { plainText } from "./glyphs.ts";
 import { type ListFound, readSizeList } from "./size-lists.ts";
 
 /** The list at the start of the text and what is left behind it. */
-function read(text: string, sizes: number, afterRows = false): { values: ListFound["values"]; rest: string } | null {
+function read(
+  text: string,
+  sizes: number,
+  afterRows = false,
+): { values: ListFound["values"]; rest: string } | null {
   const found = readSizeList(plainText(text), 0, { sizes, afterRows });
   return found && { values: found.values, rest: text.slice(found.to) };
 }
@@ -36,12 +40,14 @@ describe("size lists (notation survey, section 8)", () => {
     ["24 (28-32} sts", 3, [24, 28, 32], " sts"],
     ["40 (44, 48 sts.", 3, [40, 44, 48], " sts."],
     ["1 (2, 3, 4) (5, 6) more", 6, [1, 2, 3, 4, 5, 6], " more"],
-    ["9 (10, 11)\" [23 cm]", 3, [9, 10, 11], "\" [23 cm]"],
+    ['9 (10, 11)" [23 cm]', 3, [9, 10, 11], '" [23 cm]'],
     ["11 (11½, 12) in", 3, [11, 11.5, 12], " in"],
     ["5 1/2 (6, 6 1/2) in", 3, [5.5, 6, 6.5], " in"],
     ["4th (5th, 6th) row", 3, [4, 5, 6], " row"],
     ["84 {92, 98} sts", 3, [84, 92, 98], " sts"],
-  ] as const)("%j in %i sizes", (text, sizes, values, rest) => expect(read(text, sizes)).toEqual({ values, rest }));
+  ] as const)("%j in %i sizes", (text, sizes, values, rest) =>
+    expect(read(text, sizes)).toEqual({ values, rest }),
+  );
 
   it("keeps a list with the wrong number of values", () => {
     expect(read("41 (45, 51) sts", 4)).toEqual({ values: [41, 45, 51], rest: " sts" });
@@ -58,9 +64,11 @@ describe("size lists (notation survey, section 8)", () => {
     ["5 (6, 2 in next) 4 times", 3, " (6, 2 in next) 4 times"],
     ["12 (2 sc, 4 dc) in next", 3, " (2 sc, 4 dc) in next"],
     ["40 sts (44 sts, 48 sts)", 3, " sts (44 sts, 48 sts)"],
-    ["11\" (28 cm)", 2, "\" (28 cm)"],
+    ['11" (28 cm)', 2, '" (28 cm)'],
     ["3 (4, 5 across row)", 3, " (4, 5 across row)"],
-  ] as const)("reads one number in %j of %i sizes", (text, sizes, rest) => expect(read(text, sizes)?.rest).toBe(rest));
+  ] as const)("reads one number in %j of %i sizes", (text, sizes, rest) =>
+    expect(read(text, sizes)?.rest).toBe(rest),
+  );
 
   it("takes commas and hyphens behind the word rows for rows", () => {
     expect(read("3, 5, 7:", 3, true)).toEqual({ values: [3], rest: ", 5, 7:" });

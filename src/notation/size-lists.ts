@@ -56,7 +56,8 @@ const CLOSERS: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}"
 const CLOSE = /\s*[)\]}]/y;
 const SEPARATOR = /\s*([,;:/.]|-(?!\s*[,)\]]))\s*|\s+/y;
 const NONE = /(?:-{1,3}|\*)(?=\s*[,;:/()[\]{}])|(?:n\/a|x)(?=\s*[,;:/)\]}])/iy;
-const REPEAT_FOLLOWS = /\s*(?:\d+\s*(?:more\s+)?(?:times|x\b)|x\s*\d|twice|thrice|once|(?:all\s+)?(?:the\s+way\s+)?a(?:cross|round)|(?:in|into)\s+(?:next|same|each|first|last))/iy;
+const REPEAT_FOLLOWS =
+  /\s*(?:\d+\s*(?:more\s+)?(?:times|x\b)|x\s*\d|twice|thrice|once|(?:all\s+)?(?:the\s+way\s+)?a(?:cross|round)|(?:in|into)\s+(?:next|same|each|first|last))/iy;
 
 function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
   pattern.lastIndex = at;
@@ -78,7 +79,14 @@ function afterFirst(text: string, at: number, first: Item, place: ListPlace): Li
 }
 
 function single(found: NumberFound): ListFound {
-  return { to: found.to, values: [found.value], ordinal: found.ordinal, word: found.word, bracketed: false, unit: null };
+  return {
+    to: found.to,
+    values: [found.value],
+    ordinal: found.ordinal,
+    word: found.word,
+    bracketed: false,
+    unit: null,
+  };
 }
 
 function listOf(to: number, items: readonly Item[], bracketed = false, mend?: ListFound["mend"]): ListFound {
@@ -110,7 +118,12 @@ function readItem(text: string, at: number, none: boolean): Item | null {
   const found = readFigures(text, at) ?? readNumberWord(text, at);
   if (!found) return null;
   const unit = match(UNIT, text, found.to);
-  return { ...found, to: found.to, unit: unit ? unitOf(unit[1] as string) : null, ...(unit ? { to: found.to + unit[0].length } : {}) };
+  return {
+    ...found,
+    to: found.to,
+    unit: unit ? unitOf(unit[1] as string) : null,
+    ...(unit ? { to: found.to + unit[0].length } : {}),
+  };
 }
 
 function unitOf(words: string): "cm" | "in" | "mm" {
@@ -138,11 +151,18 @@ function readBracket(text: string, at: number, most: number): Bracket | null {
       return { to: end, items, separators, closed: true, ...(mend ? { mend } : {}) };
     }
     if (items.length > MOST) return null;
-    const unclosed = { items, separators, closed: false, mend: { from: to, to, text: CLOSERS[open[1] as string] as string } };
+    const unclosed = {
+      items,
+      separators,
+      closed: false,
+      mend: { from: to, to, text: CLOSERS[open[1] as string] as string },
+    };
     const separator = match(SEPARATOR, text, to);
-    if (!separator) return items.length === most && neverCloses(text, to, separators) ? { to, ...unclosed } : null;
+    if (!separator)
+      return items.length === most && neverCloses(text, to, separators) ? { to, ...unclosed } : null;
     const next = to + separator[0].length;
-    if (items.length === most && !readItem(text, next, true)) return neverCloses(text, to, separators) ? { to, ...unclosed } : null;
+    if (items.length === most && !readItem(text, next, true))
+      return neverCloses(text, to, separators) ? { to, ...unclosed } : null;
     separators.push(separator[1] ?? " ");
     to = next;
   }
@@ -168,7 +188,10 @@ function bracketAfter(text: string, first: Item, sizes: number): ListFound | nul
   if (!bracket.closed && (count !== sizes || sizes === 2)) return null;
   if (!separatorsAgree(bracket.separators) && count !== sizes) return null;
   if (count === 2) {
-    if (sizes === 2) return isCountNotSize(text, first, bracket) ? null : listOf(bracket.to, [first, ...bracket.items], false, bracket.mend);
+    if (sizes === 2)
+      return isCountNotSize(text, first, bracket)
+        ? null
+        : listOf(bracket.to, [first, ...bracket.items], false, bracket.mend);
     return sizes > 2 ? alternating(text, first, bracket, sizes) : null;
   }
   if (bracket.separators.includes("-") && count !== sizes && sizes > 1) return null;
@@ -180,7 +203,11 @@ function bracketAfter(text: string, first: Item, sizes: number): ListFound | nul
 function isCountNotSize(text: string, first: Item, bracket: Bracket): boolean {
   const second = bracket.items[0]?.value;
   if (typeof second !== "number" || first.value === null || first.value === 0) return false;
-  return second >= first.value * 3 && second - first.value > 4 && /^\s*\.?\s*(?:$|\n)/.test(text.slice(bracket.to, bracket.to + 6));
+  return (
+    second >= first.value * 3 &&
+    second - first.value > 4 &&
+    /^\s*\.?\s*(?:$|\n)/.test(text.slice(bracket.to, bracket.to + 6))
+  );
 }
 
 function separatorsAgree(separators: readonly string[]): boolean {
@@ -188,7 +215,13 @@ function separatorsAgree(separators: readonly string[]): boolean {
 }
 
 /** Further brackets that stand directly behind, as long as there are sizes left for them. */
-function grouped(text: string, items: readonly Item[], to: number, sizes: number, mend?: ListFound["mend"]): ListFound {
+function grouped(
+  text: string,
+  items: readonly Item[],
+  to: number,
+  sizes: number,
+  mend?: ListFound["mend"],
+): ListFound {
   const all = [...items];
   let end = to;
   while (all.length < sizes) {
@@ -251,13 +284,14 @@ function noneFirst(text: string, at: number, sizes: number): ListFound | null {
   return list.values.length === sizes ? list : null;
 }
 
-const BARE_SEPARATORS: readonly { readonly pattern: RegExp; readonly joins: "hyphen" | "comma" | "other" }[] = [
-  { pattern: /\s?-\s?(?=[\d½¼¾])/y, joins: "hyphen" },
-  { pattern: /\s?,\s{0,8}(?=[\d½¼¾-])/y, joins: "comma" },
-  { pattern: /\s?;\s{0,8}(?=[\d½¼¾-])/y, joins: "other" },
-  { pattern: /\s?:\s?(?=[\d½¼¾-])/y, joins: "other" },
-  { pattern: /\s?\/\s?(?=[\d½¼¾-])/y, joins: "other" },
-];
+const BARE_SEPARATORS: readonly { readonly pattern: RegExp; readonly joins: "hyphen" | "comma" | "other" }[] =
+  [
+    { pattern: /\s?-\s?(?=[\d½¼¾])/y, joins: "hyphen" },
+    { pattern: /\s?,\s{0,8}(?=[\d½¼¾-])/y, joins: "comma" },
+    { pattern: /\s?;\s{0,8}(?=[\d½¼¾-])/y, joins: "other" },
+    { pattern: /\s?:\s?(?=[\d½¼¾-])/y, joins: "other" },
+    { pattern: /\s?\/\s?(?=[\d½¼¾-])/y, joins: "other" },
+  ];
 
 /** Values with no bracket at all: exactly as many as sizes, and no further value behind. */
 function bareList(text: string, at: number, first: Item, place: ListPlace): ListFound | null {
@@ -302,7 +336,13 @@ function isMonotone(numbers: readonly number[]): boolean {
   return up || down;
 }
 
-function hyphensJoinSizes(text: string, at: number, items: readonly Item[], numbers: readonly number[], afterRows: boolean): boolean {
+function hyphensJoinSizes(
+  text: string,
+  at: number,
+  items: readonly Item[],
+  numbers: readonly number[],
+  afterRows: boolean,
+): boolean {
   if (!isMonotone(numbers)) return false;
   if (items.length > 2) return true;
   // Two numbers and a hyphen are a range wherever a range makes sense.

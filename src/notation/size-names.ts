@@ -2,14 +2,52 @@
  * Names of sizes: how they are written, and which sizes of the run a few words mean ("M and L only", "sizes XS-M", "size 4").
  */
 
-const LETTERS = "(?:(?:adult|child|kids?|women(?:'?s)?|men(?:'?s)?|ladies|baby|toddler|teen|youth)\\s(?:x?s|x{0,3}l|m|small|medium|large)|\\d{0,2}x{0,4}[ -]?small|\\d{0,2}x{0,4}[ -]?large|extra[ -]?small|extra[ -]?large|small|medium|large|petite|plus|preemie|newborn|baby|infant|toddler|child(?:ren)?(?:'?s)?|kids?|teen|youth|ladies|women(?:'?s)?|woman|men(?:'?s)?|man|adults?|one size|x{1,5}[ls]|\\dx{1,2}l?|[smlx]|xxs|xs|sm|md|lg|xl)";
-const AGE = "(?:\\d{1,3}(?:\\s?(?:-|to|\\/)\\s?\\d{1,3})?\\s?(?:months?|mos?\\.?|m|years?|yrs?\\.?|y|t|\"|in|ins|inch|inches|cm)?)";
+const LETTERS =
+  "(?:(?:adult|child|kids?|women(?:'?s)?|men(?:'?s)?|ladies|baby|toddler|teen|youth)\\s(?:x?s|x{0,3}l|m|small|medium|large)|\\d{0,2}x{0,4}[ -]?small|\\d{0,2}x{0,4}[ -]?large|extra[ -]?small|extra[ -]?large|small|medium|large|petite|plus|preemie|newborn|baby|infant|toddler|child(?:ren)?(?:'?s)?|kids?|teen|youth|ladies|women(?:'?s)?|woman|men(?:'?s)?|man|adults?|one size|x{1,5}[ls]|\\dx{1,2}l?|[smlx]|xxs|xs|sm|md|lg|xl)";
+const AGE =
+  '(?:\\d{1,3}(?:\\s?(?:-|to|\\/)\\s?\\d{1,3})?\\s?(?:months?|mos?\\.?|m|years?|yrs?\\.?|y|t|"|in|ins|inch|inches|cm)?)';
 /** One size name, as a piece of a regular expression. */
 export const SIZE_NAME = `(?:${LETTERS}(?:\\s?[/&-]\\s?${LETTERS}){0,2}|newborn to \\d+ months|${AGE}(?:\\s?\\/\\s?${AGE})?)`;
 
 const SAME: Readonly<Record<string, string>> = {
-  "extra small": "xs", xsmall: "xs", xxsmall: "xxs", small: "s", sm: "s", medium: "m", md: "m", med: "m", large: "l", lg: "l", "extra large": "xl", xlarge: "xl", xxlarge: "2xl", xxl: "2xl", xxxl: "3xl", xxxxl: "4xl", xxxxxl: "5xl", "2x": "2xl", "3x": "3xl",
-  "4x": "4xl", "5x": "5xl", "6x": "6xl", "1x": "xl", "2xlarge": "2xl", "3xlarge": "3xl", "4xlarge": "4xl", "5xlarge": "5xl", men: "man", mens: "man", women: "woman", womens: "woman", ladies: "woman", children: "child", childrens: "child", childs: "child", kids: "child", kid: "child", adults: "adult",
+  "extra small": "xs",
+  xsmall: "xs",
+  xxsmall: "xxs",
+  small: "s",
+  sm: "s",
+  medium: "m",
+  md: "m",
+  med: "m",
+  large: "l",
+  lg: "l",
+  "extra large": "xl",
+  xlarge: "xl",
+  xxlarge: "2xl",
+  xxl: "2xl",
+  xxxl: "3xl",
+  xxxxl: "4xl",
+  xxxxxl: "5xl",
+  "2x": "2xl",
+  "3x": "3xl",
+  "4x": "4xl",
+  "5x": "5xl",
+  "6x": "6xl",
+  "1x": "xl",
+  "2xlarge": "2xl",
+  "3xlarge": "3xl",
+  "4xlarge": "4xl",
+  "5xlarge": "5xl",
+  men: "man",
+  mens: "man",
+  women: "woman",
+  womens: "woman",
+  ladies: "woman",
+  children: "child",
+  childrens: "child",
+  childs: "child",
+  kids: "child",
+  kid: "child",
+  adults: "adult",
 };
 
 /** One form for the many ways of writing a size: "X-Large", "XL" and "extra large" are the same. */
@@ -44,7 +82,9 @@ export function readSizeNames(words: string, names: readonly string[]): number[]
   if (plain === "") return null;
   const keys = names.map(sizeKey);
   const found = new Set<number>();
-  for (const part of plain.split(/\s*(?:,|;|&|\+|\band\b(?! (?:up|above|larger|smaller|under|below|over|bigger))|\bor\b)\s*/)) {
+  for (const part of plain.split(
+    /\s*(?:,|;|&|\+|\band\b(?! (?:up|above|larger|smaller|under|below|over|bigger))|\bor\b)\s*/,
+  )) {
     if (part === "") continue;
     const meant = onePart(part, keys);
     if (!meant) return null;
@@ -56,7 +96,10 @@ export function readSizeNames(words: string, names: readonly string[]): number[]
 function onePart(part: string, keys: readonly string[]): number[] | null {
   const whole = indexOf(part, keys);
   if (whole !== -1) return [whole];
-  const open = /^(.*?)\s*(?:and (up|above|larger|bigger|over|smaller|under|below)|(?:through|thru|to)? ?(largest|smallest))$/.exec(part);
+  const open =
+    /^(.*?)\s*(?:and (up|above|larger|bigger|over|smaller|under|below)|(?:through|thru|to)? ?(largest|smallest))$/.exec(
+      part,
+    );
   if (open) {
     const from = indexOf(open[1] as string, keys);
     if (from === -1) return null;
@@ -81,7 +124,9 @@ function indexOf(name: string, keys: readonly string[]): number {
   const unitless = keys.indexOf(key.replace(/\s(?:mo|yr)$/, ""));
   if (unitless !== -1) return unitless;
   // "size 4" of a run named "4 years", "S" of "S (32-34)".
-  const near = keys.flatMap((other, i) => (other.startsWith(`${key} `) || other.startsWith(`${key}/`) || other.endsWith(`/${key}`) ? [i] : []));
+  const near = keys.flatMap((other, i) =>
+    other.startsWith(`${key} `) || other.startsWith(`${key}/`) || other.endsWith(`/${key}`) ? [i] : [],
+  );
   if (near.length === 1) return near[0] as number;
   const ordinal = /^(\d{1,2})$/.exec(key);
   if (ordinal && keys.every((other) => /^size \d+$/.test(other))) {

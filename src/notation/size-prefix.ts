@@ -21,7 +21,12 @@ const FORMS: readonly RegExp[] = [
 const SEPARATOR = /\s{0,2}(?:[:.,]|-{1,2})?\s*/y;
 
 /** The size words at `from`, or null where the words name no sizes of this run. */
-export function readSizePrefix(flat: string, from: number, to: number, names: readonly string[]): SizePrefixFound | null {
+export function readSizePrefix(
+  flat: string,
+  from: number,
+  to: number,
+  names: readonly string[],
+): SizePrefixFound | null {
   if (names.length < 2) return null;
   for (let i = 0; i < FORMS.length; i++) {
     const form = FORMS[i] as RegExp;

@@ -4,7 +4,33 @@
 
 /** Abbreviations that are met with dots or spaces between their letters. */
 const SPELLED_OUT = new Set([
-  "sc", "dc", "hdc", "tr", "dtr", "htr", "tc", "ss", "st", "sts", "ch", "sl", "sk", "sp", "lp", "rs", "ws", "mc", "cc", "mr", "yo", "yoh", "woh", "blo", "flo", "fpdc", "bpdc",
+  "sc",
+  "dc",
+  "hdc",
+  "tr",
+  "dtr",
+  "htr",
+  "tc",
+  "ss",
+  "st",
+  "sts",
+  "ch",
+  "sl",
+  "sk",
+  "sp",
+  "lp",
+  "rs",
+  "ws",
+  "mc",
+  "cc",
+  "mr",
+  "yo",
+  "yoh",
+  "woh",
+  "blo",
+  "flo",
+  "fpdc",
+  "bpdc",
 ]);
 /** Letters spaced out by a scanner; only what cannot be English. */
 const SPACED_OUT = new Set(["sc", "dc", "hdc", "sts", "htr", "dtr", "tch", "fpdc", "bpdc", "rnd", "rep"]);
@@ -12,7 +38,12 @@ const SPACED_OUT = new Set(["sc", "dc", "hdc", "sts", "htr", "dtr", "tch", "fpdc
 const DOTTED = /(?:[a-z]\.\s?){1,4}[a-z](?![a-z'])\.?/iy;
 const SPACED = /(?:[a-z] ){1,3}[a-z](?![a-z'])/iy;
 
-function joined(pattern: RegExp, known: ReadonlySet<string>, text: string, at: number): { to: number; norm: string } | null {
+function joined(
+  pattern: RegExp,
+  known: ReadonlySet<string>,
+  text: string,
+  at: number,
+): { to: number; norm: string } | null {
   pattern.lastIndex = at;
   const found = pattern.exec(text);
   if (!found) return null;
@@ -31,7 +62,15 @@ export function spacedWord(text: string, at: number): { to: number; norm: string
 }
 
 /** Misprints of scanners that are no words of their own. */
-const MISPRINTS: Readonly<Record<string, string>> = { tum: "turn", tums: "turns", tuming: "turning", retum: "return", skíp: "skip", stiteh: "stitch", eac: "each" };
+const MISPRINTS: Readonly<Record<string, string>> = {
+  tum: "turn",
+  tums: "turns",
+  tuming: "turning",
+  retum: "return",
+  skíp: "skip",
+  stiteh: "stitch",
+  eac: "each",
+};
 
 /** Lower case, hyphens, dots and possessives gone: "DC's" is "dcs" read as "dc", "ch's" is "ch", "sc2-tog" is "sc2tog". */
 export function normOf(word: string): string {
@@ -44,8 +83,55 @@ export function normOf(word: string): string {
 
 /** Abbreviations whose full stop is not the end of a sentence where a small letter follows. */
 const TAKE_DOT = new Set([
-  "sl", "st", "sts", "ch", "chs", "sk", "rep", "rpt", "rnd", "rnds", "beg", "inc", "dec", "nx", "nxt", "ea", "hk", "lp", "lps", "yo", "tog", "patt", "pat", "sc", "dc",
-  "hdc", "tr", "dtr", "htr", "sp", "sps", "rem", "cont", "foll", "alt", "approx", "incl", "fin", "tch", "cl", "jn", "bk", "blk", "sq", "mos", "yrs", "no", "bl", "fl",
+  "sl",
+  "st",
+  "sts",
+  "ch",
+  "chs",
+  "sk",
+  "rep",
+  "rpt",
+  "rnd",
+  "rnds",
+  "beg",
+  "inc",
+  "dec",
+  "nx",
+  "nxt",
+  "ea",
+  "hk",
+  "lp",
+  "lps",
+  "yo",
+  "tog",
+  "patt",
+  "pat",
+  "sc",
+  "dc",
+  "hdc",
+  "tr",
+  "dtr",
+  "htr",
+  "sp",
+  "sps",
+  "rem",
+  "cont",
+  "foll",
+  "alt",
+  "approx",
+  "incl",
+  "fin",
+  "tch",
+  "cl",
+  "jn",
+  "bk",
+  "blk",
+  "sq",
+  "mos",
+  "yrs",
+  "no",
+  "bl",
+  "fl",
 ]);
 
 /** How much of a full stop belongs to the word that ends at `at`: 1 where it is the stop of an abbreviation, else 0. */
