@@ -1,4 +1,12 @@
 export {
+  type ArmRelation,
+  armRelation,
+  BODY_ANSWERS,
+  type BodyAnswer,
+  bodyAnswer,
+  bodyMeasures,
+} from "./body-measures.ts";
+export {
   answerOf,
   type Chart,
   type ChartAnswer,
@@ -8,6 +16,15 @@ export {
   notedValues,
   sizesFor,
 } from "./chart.ts";
+export {
+  type BodyLine,
+  bodyLine,
+  closedSteps,
+  correctedChart,
+  FEW_PEOPLE,
+  measuredBusts,
+  type SizeStep,
+} from "./corrected.ts";
 export {
   type EaseRange,
   type EaseWord,

@@ -5,7 +5,8 @@ export type Population = "women" | "men" | "youth" | "child" | "baby";
 
 /**
  * How well a printed number is known: seen in two places, in one public copy and recalled independently, in one place,
- * only remembered, computed from measured people, or usual in the trade without a source.
+ * only remembered, computed from measured people, carried on past the last measured person, or usual in the trade without
+ * a source.
  */
 export type Status =
   | "two"
@@ -14,6 +15,7 @@ export type Status =
   | "one"
   | "memory"
   | "measured"
+  | "carried on"
   | "common practice";
 
 // The tables of data/bodies as they are compiled in, one tuple a row; the note is left out where there is none.
