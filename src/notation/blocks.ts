@@ -68,7 +68,7 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
   const full = width > 0 && before.to - before.from >= width * 0.72;
   if (!full && ENTRY.test(head) && ENTRY.test(start)) return false;
   const opens = OPEN_END.test(tail);
-  if (opens && !/^(?:row|rnd|round)s?\s?\d+\s?[:(]/i.test(head)) return true;
+  if (opens && !/^(?:row|rnd|round)s?\s?\d[\d\s-]{0,8}[:(]/i.test(head)) return true;
   if (/\bch$/i.test(tail) && /^\d/.test(head)) return true;
   if (ROW_LABEL.test(head) || LIST_NUMBER.test(head) || isSectionHeader(head)) return false;
   const closed = CLOSED_END.test(tail);

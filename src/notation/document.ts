@@ -124,9 +124,14 @@ class Cutter {
       sizesSpan.to > start &&
       !this.holdsInstruction(start, end) &&
       end - start < 400
-    )
-      return this.other("sizes", start, end);
-    if (RULE.test(words) && end - start < 200) return this.other("prose", start, end);
+    ) {
+      this.other("sizes", start, end);
+      return;
+    }
+    if (RULE.test(words) && end - start < 200) {
+      this.other("prose", start, end);
+      return;
+    }
     if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.started) {
       this.units.push({ kind: "answer", from: start, to: end });
       return;
@@ -288,7 +293,10 @@ class Cutter {
       return;
     }
     const labels = this.labels(from, to);
-    if (labels.length === 0) return this.unlabelled(from, to, block, index);
+    if (labels.length === 0) {
+      this.unlabelled(from, to, block, index);
+      return;
+    }
     const first = labels[0] as LabelAt;
     if (first.at > from) {
       const lead = this.trimmed(from, first.at);
@@ -368,7 +376,10 @@ class Cutter {
     }
     const words = this.words(from, to);
     const listing = this.section !== null && LISTS.has(this.section);
-    if (this.isTitle(block, index)) return this.other("title", from, to);
+    if (this.isTitle(block, index)) {
+      this.other("title", from, to);
+      return;
+    }
     const heading = this.headingOf(block, index, lead);
     if (heading && !(listing && ENTRY.test(words) && !/:$/.test(words))) {
       this.heading(from, to, from, Math.min(heading.to, to), heading.style, false);
@@ -377,7 +388,10 @@ class Cutter {
       this.sizes = [];
       return;
     }
-    if (this.isDefinition(from, to)) return this.other("definition", from, to);
+    if (this.isDefinition(from, to)) {
+      this.other("definition", from, to);
+      return;
+    }
     const begins = FOUNDATION.test(words) && isInstruction(this.flat, from, to);
     if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
       const stranded =
@@ -396,7 +410,8 @@ class Cutter {
         !/\bcounts?\b|\bat (?:the )?(?:beg|start)/i.test(words.slice(0, 120));
       if (!leaves && !apartNote && !lead) {
         const is = this.section === "definitions" ? "definition" : this.section;
-        return this.other(is, from, to);
+        this.other(is, from, to);
+        return;
       }
       this.section = null;
     }

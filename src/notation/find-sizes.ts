@@ -183,7 +183,7 @@ function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
       signs(plain, line.start, end) === 0
     ) {
       const named = runOf(words, line.start);
-      if (named && named.names.every((name) => LETTER_NAME.test(name.split(/[/&]|\s\(/)[0]?.trim() ?? "")))
+      if (named?.names.every((name) => LETTER_NAME.test(name.split(/[/&]|\s\(/)[0]?.trim() ?? "")))
         runs.push({ ...named, sure: 3 });
     }
     if (

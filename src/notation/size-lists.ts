@@ -226,7 +226,7 @@ function grouped(
   let end = to;
   while (all.length < sizes) {
     const next = readBracket(text, end, sizes - all.length);
-    if (!next || !next.closed || all.length + next.items.length > sizes) break;
+    if (!next?.closed || all.length + next.items.length > sizes) break;
     all.push(...next.items);
     end = next.to;
   }
