@@ -169,6 +169,7 @@ export function readingsOf(chains: number, stitch: string | null): readonly (rea
 
 /** Puts the chain at the row's start. A chain that counts takes the first place, unless the hook stands in a place already. */
 function stand(hands: Hands, chains: number, parts: readonly string[]): void {
+  hands.stood = true;
   const first = parts[0];
   if (first === undefined) {
     // Recorded so that a later row that names it can go into it.
@@ -267,6 +268,7 @@ function readingsOnFoundation(passed: number, stitch: string | null): readonly (
 }
 
 function standOnFoundation(hands: Hands, passed: number, parts: readonly string[]): void {
+  hands.stood = true;
   if (parts.length === 0) {
     hands.out.add(placeOf("ch", "turning", false, passed));
     return;

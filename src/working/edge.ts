@@ -264,10 +264,6 @@ export class EdgeMaker {
   sum(value: (place: Place) => number): number {
     return new Edge(this.runs, false).sum(value);
   }
-
-  all(test: (place: Place) => boolean): boolean {
-    return this.runs.every((run) => run.unit.every(test));
-  }
 }
 
 /** The places of some runs, written out; only for the few that one repeat makes. */

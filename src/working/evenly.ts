@@ -59,6 +59,7 @@ function finish(hands: Hands, stitch: string, count: number): void {
   hands.out.add(stitchPlace(stitch), count);
   hands.cursor?.toEnd();
   hands.started = true;
+  hands.madeStitch = true;
   hands.lastStitch = stitch;
   hands.entered = "place";
 }

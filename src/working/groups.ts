@@ -12,6 +12,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
   if (hands.holding || target.what.is === "ring") {
     hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
     hands.started = true;
+    hands.madeStitch = true;
     hands.entered = target.what.is === "ring" ? "ring" : "place";
     return;
   }
@@ -20,6 +21,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
     if (!ring) enterSame(hands, target);
     hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
     hands.started = true;
+    hands.madeStitch = true;
     hands.entered = ring ? "ring" : "place";
     return;
   }
@@ -28,6 +30,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
   const unit = named(makeIn(hands, clause), clause);
   hands.out.addUnit(unit, times);
   hands.started = true;
+  hands.madeStitch = true;
   hands.entered = "place";
 }
 

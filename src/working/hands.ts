@@ -96,6 +96,10 @@ export class Hands {
   madeFoundation: Edge | null = null;
   /** Changed to work along another edge in mid row. */
   along = false;
+  /** A stitch other than a slip stitch stands. */
+  madeStitch = false;
+  /** The row's own chain stands, whether it counts or not. */
+  stood = false;
   /** The row's own chain stands for a stitch. */
   chainStands = false;
   /** Inside a group: everything goes into the one place. */
@@ -148,7 +152,7 @@ export class Hands {
 
   /** Nothing stands in the row yet but slip stitches, by which the hook went along the edge. */
   nothingButSlips(): boolean {
-    return this.out.all((place) => place.code === "sl st");
+    return !this.madeStitch && !this.stood;
   }
 
   /** Whether the row is worked into the piece's foundation chain. */
@@ -345,6 +349,8 @@ export class Hands {
       along,
       chainAfter,
       chainStands,
+      madeStitch,
+      stood,
     } = this;
     const position = cursor?.position();
     const runs: readonly Run[] = out.snapshot();
@@ -369,6 +375,8 @@ export class Hands {
         along,
         chainAfter,
         chainStands,
+        madeStitch,
+        stood,
         turned,
       });
       Object.assign(this.singly, singly);

@@ -44,6 +44,7 @@ export function workStitches(
   const made = placesMade(hands, stitch, rest);
   const note = (): void => {
     hands.started = true;
+    if (stitch !== "sl st") hands.madeStitch = true;
     if (stitch !== "inc" && stitch !== "dec") hands.lastStitch = stitch;
     else hands.lastStitch ??= rowStitch(hands, rest);
   };
@@ -454,6 +455,7 @@ function workWandering(
     );
   }
   hands.started = true;
+  hands.madeStitch = true;
   hands.lastStitch = name;
 }
 
