@@ -25,6 +25,8 @@ export function printSizes(sizes: SizeRun): string {
 export function sizeList(words: readonly string[]): string {
   const [first = "", ...rest] = words;
   if (rest.length === 0) return first;
+  // In two sizes "— (3)" could be a dash and a count.
+  if (words.length === 2 && first === "—") return `(${words.join(", ")})`;
   const groups = words.length > MOST_IN_ONE_BRACKET ? Math.ceil(rest.length / MOST_IN_A_GROUP) : 1;
   const brackets: string[] = [];
   for (let group = 0, from = 0; group < groups; group += 1) {
@@ -49,6 +51,19 @@ export function printMeasure(measure: Measure): string {
     return printNumber(unit === "mm" ? value * 10 : value);
   });
   return unit === null ? sizeList(words) : `${sizeList(words)} ${unit}`;
+}
+
+/** "6 times", "twice", "3 (4, 5) more times", "once more". */
+export function printTimes(times: Amount, more: boolean): string {
+  const [only] = times.values;
+  const word = times.values.length === 1 ? (only === 1 ? "once" : only === 2 ? "twice" : null) : null;
+  if (word !== null) return more ? `${word} more` : word;
+  return `${printAmount(times)}${more ? " more" : ""} ${isOne(times) ? "time" : "times"}`;
+}
+
+/** Whether the number is one in every size and written once, so that it need not be said: "1 sc in next 1 st". */
+export function goesWithoutSaying(amount: Amount | undefined): boolean {
+  return amount === undefined || (amount.values.length === 1 && amount.values[0] === 1);
 }
 
 /** Whether every size has the number one, so that the noun behind it stays singular. */

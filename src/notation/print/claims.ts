@@ -9,14 +9,15 @@ export function printClaims(claims: readonly Claim[], style: PrintStyle, row: st
   return claims.map((claim) => `(${printClaim(claim, style, row)})`).join(" ");
 }
 
-function printClaim(claim: Claim, style: PrintStyle, row: string): string {
+/** The same without brackets. */
+export function printClaim(claim: Claim, style: PrintStyle, row: string): string {
   const parts = claim.parts.map((part) => printPart(part, style));
   let words = parts.join(", ");
   if (claim.change) words += ` ${claim.change === "inc" ? "increased" : "decreased"}`;
   if (claim.includesChain) words += " including turning ch";
   if (claim.excludes === "turning-chain") words += ", not counting turning ch";
   else if (claim.excludes === "chain") words += ", not counting chs";
-  else if (claim.excludes) words += `, not counting ${printStitches(claim.excludes, style)}s`;
+  else if (claim.excludes) words += `, not counting ${printStitches(claim.excludes, style)}`;
   if (claim.eachSide) words += " each side";
   if (claim.ofRow) words += ` at end of ${row} ${printAmount(claim.ofRow)}`;
   return words;

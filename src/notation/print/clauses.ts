@@ -22,28 +22,62 @@ import {
   printRepeatRows,
   printSchedule,
 } from "./rows.ts";
-import type { Setting } from "./style.ts";
+import { optionOf } from "./settled.ts";
+import { chosenIn, type Setting } from "./style.ts";
 
 /** Clauses that stand inside another, parted by commas; the first option of a choice, and no aside that has no words. */
-export function printInside(clauses: readonly Clause[], setting: Setting): string {
+export function printInside(clauses: readonly Clause[], setting: Setting, last?: Clause): string {
   let words = "";
-  for (const clause of flat(clauses)) {
+  let before = last;
+  for (const clause of flat(clauses, setting)) {
     const said = printClause(clause, setting);
-    if (said !== "") words += words === "" ? said : `${separator(clause)}${said}`;
+    if (said === "") continue;
+    const verb =
+      (before && followsAsCount(clause, said, before)) || joinsNumbers(words, said, setting) ? "work " : "";
+    words += words === "" ? verb + said : `${separator(clause)}${verb}${said}`;
+    before = clause;
   }
   return words;
+}
+
+/**
+ * Whether a clause that begins with a number could be taken for the count of the row: "7 dc" with no place behind what may be all
+ * of the row, or any number behind what ends one.
+ */
+function followsAsCount(clause: Clause, said: string, before: Clause): boolean {
+  if (!/^\d/.test(said) || !mayEndTheRow(before)) return false;
+  const inRow = before.kind === "work" || before.kind === "group" || before.kind === "repeat";
+  return !inRow || !("target" in clause) || clause.target?.ref === "here";
+}
+
+/** "ch 20, 22 sc": in a pattern of two sizes the two numbers could be one for each. */
+function joinsNumbers(words: string, said: string, setting: Setting): boolean {
+  return setting.style.sizes.length === 2 && /\d\d$/.test(words) && /^\d/.test(said);
+}
+
+/** Whether a row may be over with this clause, so that a number behind it reads as its count. */
+function mayEndTheRow(clause: Clause): boolean {
+  if (clause.kind === "work" || clause.kind === "group") {
+    const { ref, what } = clause.target;
+    return ref === "each" || ref === "last" || what.is === "turning-chain";
+  }
+  return !["chain", "skip", "understood", "colour", "loops", "facing", "along", "marker"].includes(
+    clause.kind,
+  );
 }
 
 /** The clauses of a row as sentences, each with a capital and a full stop: "Ch 1, sc in each st across, turn. Fasten off." */
 export function printSentences(clauses: readonly Clause[], setting: Setting): string {
   const sentences: string[] = [];
   let open: Clause[] = [];
+  let last: Clause | undefined;
   const close = (): void => {
-    const words = printInside(open, setting);
+    const words = printInside(open, setting, last);
     if (words !== "") sentences.push(`${capital(words)}.`);
+    last = open.at(-1) ?? last;
     open = [];
   };
-  for (const clause of flat(clauses)) {
+  for (const clause of flat(clauses, setting)) {
     if (STANDS_ALONE.has(clause.kind)) {
       close();
       open = [clause];
@@ -57,18 +91,14 @@ export function printSentences(clauses: readonly Clause[], setting: Setting): st
 }
 
 /** Clauses that are whole sentences. */
-const STANDS_ALONE: ReadonlySet<Clause["kind"]> = new Set([
-  "fasten-off",
-  "size-only",
-  "size-end",
-  "seam",
-  "hook",
-  "as-piece",
-]);
+const STANDS_ALONE: ReadonlySet<Clause["kind"]> = new Set(["fasten-off", "size-end", "seam", "as-piece"]);
 
-/** Choices replaced by the clauses of their first option. */
-function flat(clauses: readonly Clause[]): readonly Clause[] {
-  return clauses.flatMap((clause) => (clause.kind === "choice" ? flat(clause.options[0] ?? []) : [clause]));
+/** Choices replaced by the clauses of the option that is meant. */
+function flat(clauses: readonly Clause[], setting: Setting): readonly Clause[] {
+  const chosen = chosenIn(setting.style);
+  return clauses.flatMap((clause) =>
+    clause.kind === "choice" ? flat(optionOf(clause, chosen), setting) : [clause],
+  );
 }
 
 function separator(clause: Clause): string {
@@ -90,7 +120,7 @@ function printClause(clause: Clause, setting: Setting): string {
     case "repeat":
       return printRepeat(clause, setting);
     case "choice":
-      return printInside(clause.options[0] ?? [], setting);
+      return printInside([clause], setting);
     case "turn":
       return "turn";
     case "do-not-turn":
@@ -145,7 +175,7 @@ function printClause(clause: Clause, setting: Setting): string {
 }
 
 function printSizeOnly(clause: SizeOnlyClause, setting: Setting): string {
-  return `${sizesOnly(clause.sizes, setting.style)} only: ${printInside(clause.body, setting)}`;
+  return `(${sizesOnly(clause.sizes, setting.style)} only: ${printInside(clause.body, setting)})`;
 }
 
 function printSizeEnd(clause: SizeEndClause, setting: Setting): string {
@@ -160,10 +190,13 @@ const SEAMS = {
 } as const;
 
 function printSeam(clause: SeamClause): string {
+  if (clause.seam === "other") return clause.words;
   const open = clause.open ? `, leaving ${printMeasure(clause.open)} open` : "";
-  return `${clause.seam === "other" ? clause.words : SEAMS[clause.seam]}${open}`;
+  return `${SEAMS[clause.seam]}${open}`;
 }
 
+/** "with 4 mm hook"; a hook that is told by other words has them as they were said. */
 function printHook(clause: HookClause): string {
-  return clause.mm === null ? clause.words : `change to ${printAmount(clause.mm)} mm hook`;
+  if (clause.mm !== null) return `with ${printAmount(clause.mm)} mm hook`;
+  return clause.words.charAt(0).toLowerCase() + clause.words.slice(1);
 }

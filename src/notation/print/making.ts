@@ -1,6 +1,14 @@
 import { hasStitch, stitchOf } from "../../stitches/index.ts";
-import type { ChainClause, GroupClause, SkipClause, Target, UnderstoodClause, WorkClause } from "../tree.ts";
-import { isOne, printAmount } from "./amounts.ts";
+import type {
+  ChainClause,
+  CountsAs,
+  GroupClause,
+  SkipClause,
+  Target,
+  UnderstoodClause,
+  WorkClause,
+} from "../tree.ts";
+import { goesWithoutSaying, isOne, printAmount } from "./amounts.ts";
 import { printTarget } from "./places.ts";
 import { LOOP_NAMES, printParts, printStitch, printStitches, SHORT_LOOPS } from "./stitch-words.ts";
 import type { PrintStyle, Setting } from "./style.ts";
@@ -12,19 +20,31 @@ export function printChain(clause: ChainClause, setting: Setting): string {
     ? `ch a multiple of ${multiple.of}${multiple.plus === 0 ? "" : ` plus ${multiple.plus}`}`
     : `ch ${printAmount(clause.count)}`;
   if (!countsAs) return chain;
-  const throughout = countsAs.throughout ? " here and throughout" : "";
   const meaning =
-    countsAs.parts.length === 0
-      ? "does not count as a st"
-      : `counts as ${printParts(countsAs.parts, setting.style)}`;
-  return `${chain} (${meaning}${throughout})`;
+    countsAs.parts.length === 0 ? "does not count as a st" : `counts as ${meant(countsAs, setting)}`;
+  return `${chain} (${meaning}${throughout(countsAs)})`;
+}
+
+/** What the chains passed over before the hook stand for: "(skipped ch count as dc)". */
+function printSkipped(countsAs: CountsAs, setting: Setting): string {
+  const meaning =
+    countsAs.parts.length === 0 ? "do not count as a st" : `count as ${meant(countsAs, setting)}`;
+  return `(skipped ch ${meaning}${throughout(countsAs)})`;
+}
+
+function meant(countsAs: CountsAs, setting: Setting): string {
+  return printParts(countsAs.parts, setting.style);
+}
+
+function throughout(countsAs: CountsAs): string {
+  return countsAs.throughout ? " here and throughout" : "";
 }
 
 /** "sc in next 5 sts", "2 dc in last st", "24 hdc BLO", "FPdc around next st". */
 export function printWork(clause: WorkClause, setting: Setting): string {
   const { style } = setting;
   const { stitch, count, target } = clause;
-  const number = count === undefined ? "" : `${printAmount(count)} `;
+  const number = count === undefined || goesWithoutSaying(count) ? "" : `${printAmount(count)} `;
   const name =
     count === undefined || isOne(count) ? printStitch(stitch, style) : printStitches(stitch, style);
   const parts = [`${number}${name}`];
@@ -32,6 +52,7 @@ export function printWork(clause: WorkClause, setting: Setting): string {
   if (clause.colour !== undefined) parts.push(`with ${clause.colour}`);
   const place = printPlace(target, setting, prepositionOf(stitch, target));
   if (place !== "") parts.push(place);
+  if (target.countsAs) parts.push(printSkipped(target.countsAs, setting));
   if (clause.named !== undefined) parts.push(`(${clause.named} made)`);
   return parts.join(" ");
 }
@@ -46,7 +67,8 @@ export function printGroup(clause: GroupClause, setting: Setting): string {
 /** "skip next 2 sts", "skip to next ch-1 sp"; "miss" in British terms. */
 export function printSkip(clause: SkipClause, setting: Setting): string {
   const word = skipWord(setting.style);
-  return `${word} ${clause.to ? "to " : ""}${printTarget(clause.target, setting)}`;
+  const counts = clause.target.countsAs ? ` ${printSkipped(clause.target.countsAs, setting)}` : "";
+  return `${word} ${clause.to ? "to " : ""}${printTarget(clause.target, setting)}${counts}`;
 }
 
 /** "5", "2 in next st": the stitch is the one before. */

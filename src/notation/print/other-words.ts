@@ -1,12 +1,13 @@
 import { abbreviationIn, lookupStitch, nameIn, normaliseSpelling, type Terms } from "../../stitches/index.ts";
+import { statedWords } from "../find-terms.ts";
+import { plainText } from "../glyphs.ts";
 
 /** Letters and figures of one word, with hyphens, dots and slashes between: "FPdc", "sc2tog", "tr/rf". */
 const WORD = /[\p{L}\d]+(?:[-./][\p{L}\d]+)*/gu;
 /** Names of stitches run to this many words: "front post half double crochet". */
 const LONGEST = 6;
-const STATED =
-  /\b(US|U\.S\.|American|UK|U\.K\.|British|English)(?=\s+(?:crochet\s+)?(?:terms|terminology|abbreviations|notation)\b)/giu;
-const IN_BRACKETS = /(\babbreviations\s*\()(US|UK)(?=(?:\s+terms)?\))/giu;
+/** "US double crochet": the name is said in whose terms it is. */
+const SAID_WHOSE = /\b(?:US|U\.S\.|American|UK|U\.K\.|British)\s+$/iu;
 
 /**
  * Words outside the rows in the other terms: every stitch name that means something else there is changed, and so is the
@@ -14,9 +15,18 @@ const IN_BRACKETS = /(\babbreviations\s*\()(US|UK)(?=(?:\s+terms)?\))/giu;
  */
 export function inTerms(text: string, from: Terms, to: Terms): string {
   if (from === to) return text;
-  return stitchesInTerms(text, from, to)
-    .replace(STATED, to)
-    .replace(IN_BRACKETS, (_all, before: string) => before + to);
+  let out = "";
+  let done = 0;
+  for (const word of statedWords(plainText(text))) {
+    out += stitchesInTerms(text.slice(done, word.from), from, to) + to;
+    done = word.to;
+  }
+  return out + stitchesInTerms(text.slice(done), from, to);
+}
+
+/** A sentence that says whose terms a pattern uses, for one that does not say; it reads as one. */
+export function sayTerms(terms: Terms): string {
+  return `${terms} terms are used throughout.`;
 }
 
 function stitchesInTerms(text: string, from: Terms, to: Terms): string {
@@ -25,7 +35,7 @@ function stitchesInTerms(text: string, from: Terms, to: Terms): string {
   let done = 0;
   for (let first = 0; first < words.length; ) {
     const found = longestName(text, words, first, from);
-    if (!found) {
+    if (!found || isSaidWhose(text, words[first]?.index ?? 0)) {
       first += 1;
       continue;
     }
@@ -36,6 +46,10 @@ function stitchesInTerms(text: string, from: Terms, to: Terms): string {
     first += found.length;
   }
   return out + text.slice(done);
+}
+
+function isSaidWhose(text: string, at: number): boolean {
+  return SAID_WHOSE.test(text.slice(Math.max(0, at - 12), at));
 }
 
 function longestName(

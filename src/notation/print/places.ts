@@ -1,6 +1,6 @@
 import { plural } from "../../base/index.ts";
 import type { Limit, PlaceWord, Target } from "../tree.ts";
-import { isOne, printAmount, printOrdinal } from "./amounts.ts";
+import { goesWithoutSaying, isOne, printAmount, printOrdinal } from "./amounts.ts";
 import { LOOP_NAMES, printStitch, printStitches } from "./stitch-words.ts";
 import type { Setting } from "./style.ts";
 import { RowWord } from "./style.ts";
@@ -81,7 +81,8 @@ function head(target: Target, setting: Setting): string {
   const { ref, count } = target;
   const kinds = (many: boolean): string =>
     [target.what, ...(target.and ?? [])].map((what) => printPlaceWord(what, many, setting)).join(" and ");
-  const number = count === undefined ? "" : `${printAmount(count)} `;
+  const number =
+    count === undefined || (ref !== "each" && goesWithoutSaying(count)) ? "" : `${printAmount(count)} `;
   const many = !isOne(count);
   switch (ref) {
     case "each":

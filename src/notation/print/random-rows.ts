@@ -1,6 +1,7 @@
 import fc, { type Arbitrary } from "fast-check";
 import type {
   Amount,
+  Answer,
   Claim,
   Clause,
   Instruction,
@@ -51,7 +52,8 @@ export function amounts(sizes: number, from = 1, to = 120): Arbitrary<Amount> {
   if (sizes === 1) return one;
   const list = fc
     .array(number, { minLength: sizes, maxLength: sizes })
-    .map((values): Amount => ({ span: SPAN, values: values.toSorted((a, b) => a - b) }));
+    .map((values): Amount => ({ span: SPAN, values: values.toSorted((a, b) => a - b) }))
+    .filter(({ values: [first, second] }) => sizes > 2 || (second ?? 0) <= 2 * (first ?? 0) + 2);
   return fc.oneof(one, list);
 }
 
@@ -221,36 +223,53 @@ export function targets(sizes: number): Arbitrary<Target> {
 
 const HERE: Target = { span: SPAN, ref: "here", what: { is: "any" } };
 
+const POSTS_AT: ReadonlySet<PlaceWord["is"]> = new Set(["any", "stitch"]);
+const POST_REFS: ReadonlySet<Target["ref"]> = new Set(["next", "each", "first", "last", "every-other"]);
+
+const SHAPERS: ReadonlySet<string> = new Set(["inc", "dec"]);
+
+/** A slip stitch there joins a round, and is a clause of its own kind. */
+function closes({ ref, what, of }: Target): boolean {
+  return ref === "first" || what.is === "turning-chain" || (ref === "nth" && of !== undefined);
+}
+
+/** A stitch and where it goes; one round a post goes round a stitch, by no loop of it. */
+function placed(sizes: number): Arbitrary<object> {
+  return fc
+    .record({ stitch: stitches, target: targets(sizes) })
+    .filter(
+      ({ stitch, target }) =>
+        (stitch !== "sl st" || !closes(target)) && (!SHAPERS.has(stitch) || target.what.is !== "row-end"),
+    )
+    .filter(
+      ({ stitch, target }) =>
+        !POSTS.includes(stitch) ||
+        (POSTS_AT.has(target.what.is) && POST_REFS.has(target.ref) && target.loops === undefined),
+    );
+}
+
 export function works(sizes: number): Arbitrary<Clause> {
+  const work = just({ kind: "work", span: SPAN, stitchSpan: SPAN });
   const plainTargets = targets(sizes).filter(({ loops: named }) => named === undefined);
+  // From two to five stitches without a place may be meant for one place: in a repeat the reader holds both readings.
+  const many = amounts(sizes, 6, 60);
   return fc.oneof(
-    {
-      weight: 4,
-      arbitrary: all(
-        just({ kind: "work", span: SPAN, stitchSpan: SPAN }),
-        fc.record({ stitch: stitches, target: targets(sizes) }),
-      ),
-    },
+    { weight: 4, arbitrary: all(work, placed(sizes)) },
+    { weight: 2, arbitrary: all(work, placed(sizes), fc.record({ count: amounts(sizes, 1, 60) })) },
     {
       weight: 2,
       arbitrary: all(
-        just({ kind: "work", span: SPAN, stitchSpan: SPAN }),
-        fc.record({ stitch: stitches, count: amounts(sizes, 1, 60), target: targets(sizes) }),
-      ),
-    },
-    {
-      weight: 2,
-      arbitrary: all(
-        just({ kind: "work", span: SPAN, stitchSpan: SPAN, target: HERE }),
+        work,
+        just({ target: HERE }),
         fc.record({ stitch: stitches }),
-        maybe("count", amounts(sizes, 1, 60)),
+        maybe("count", many),
         maybe("loops", fc.constantFrom("back", "front")),
       ),
     },
     all(
-      just({ kind: "work", span: SPAN, stitchSpan: SPAN }),
+      work,
       fc.record({
-        stitch: fc.constantFrom(...PLAIN),
+        stitch: fc.constantFrom(...PLAIN.filter((code) => code !== "sl st")),
         target: plainTargets,
         loops: fc.constantFrom("back", "front"),
       }),
@@ -266,11 +285,18 @@ export function chains(sizes: number): Arbitrary<Clause> {
       throughout: fc.boolean(),
     }),
   );
-  return all(
+  const multiple = all(
+    just({ kind: "chain", span: SPAN, count: { span: SPAN, values: [] } }),
+    fc.record({
+      multiple: fc.record({ of: fc.integer({ min: 2, max: 30 }), plus: fc.integer({ min: 0, max: 9 }) }),
+    }),
+  );
+  const counted = all(
     just({ kind: "chain", span: SPAN }),
     fc.record({ count: amounts(sizes, 1, 140) }),
     maybe("countsAs", countsAs),
   );
+  return fc.oneof({ weight: 9, arbitrary: counted }, multiple);
 }
 
 function inPlace(sizes: number): Arbitrary<Target> {
@@ -286,7 +312,7 @@ function inPlace(sizes: number): Arbitrary<Target> {
   );
 }
 
-function groups(sizes: number): Arbitrary<Clause> {
+export function groups(sizes: number): Arbitrary<Clause> {
   const bare = fc.oneof(
     all(
       just({ kind: "work", span: SPAN, stitchSpan: SPAN, target: HERE }),
@@ -302,7 +328,7 @@ function groups(sizes: number): Arbitrary<Clause> {
   );
 }
 
-function skips(sizes: number): Arbitrary<Clause> {
+export function skips(sizes: number): Arbitrary<Clause> {
   return fc.oneof(
     all(
       just({ kind: "skip", span: SPAN }),
@@ -323,20 +349,37 @@ function skips(sizes: number): Arbitrary<Clause> {
 
 function stops(sizes: number): Arbitrary<Stop> {
   return fc.oneof(
-    all(
-      just({ by: "times", span: SPAN }),
-      fc.record({ times: amountsOrNone(sizes), counting: fc.constantFrom("total", "extra") }),
-    ),
-    all(just({ by: "limit", span: SPAN }), fc.record({ limit: limits(sizes) })),
+    {
+      weight: 3,
+      arbitrary: all(
+        just({ by: "times", span: SPAN }),
+        fc.record({
+          times: amountsOrNone(sizes),
+          counting: fc.constantFrom("total", "extra", "either-total", "either-extra"),
+        }),
+      ),
+    },
+    { weight: 3, arbitrary: all(just({ by: "limit", span: SPAN }), fc.record({ limit: limits(sizes) })) },
+    just<Stop>({ by: "unsaid", span: SPAN }),
   );
 }
 
+const STYLES = {
+  total: "bracket",
+  extra: "star",
+  "either-total": "star-pair",
+  "either-extra": "star",
+} as const;
+
 /** A repeat as the printer writes it: brackets where it is so many times in all, else a star. */
-function repeats(sizes: number, body: Arbitrary<readonly Clause[]>): Arbitrary<Clause> {
-  return fc.record({ body, stop: stops(sizes) }).map(({ body: steps, stop }): Clause => {
-    const style = stop.by === "times" && stop.counting === "total" ? "bracket" : "star";
-    return { kind: "repeat", span: SPAN, body: steps, stop, style };
-  });
+export function repeats(sizes: number, body: Arbitrary<readonly Clause[]>): Arbitrary<Clause> {
+  return fc
+    .record({ body, stop: stops(sizes), early: fc.boolean() })
+    .map(({ body: steps, stop, early }): Clause => {
+      const style = stop.by === "times" ? STYLES[stop.counting] : "star";
+      const repeat: Clause = { kind: "repeat", span: SPAN, body: steps, stop, style };
+      return early && stop.by === "limit" && steps.length > 1 ? { ...repeat, endBefore: 1 } : repeat;
+    });
 }
 
 function makings(sizes: number): Arbitrary<Clause> {
@@ -348,7 +391,7 @@ function makings(sizes: number): Arbitrary<Clause> {
   );
 }
 
-function untils(sizes: number): Arbitrary<Until> {
+export function untils(sizes: number): Arbitrary<Until> {
   const ending = fc.oneof(maybe("endingSide", sides), all(fc.record({ endingRow: amounts(1, 2, 40) })));
   const measure = fc.oneof(
     all(just({ span: SPAN, unit: "cm" }), amounts(sizes, 3, 90)),
@@ -373,7 +416,7 @@ function ranges(sizes: number): Arbitrary<RowRange> {
   );
 }
 
-function rowRefs(sizes: number): Arbitrary<Clause> {
+export function rowRefs(sizes: number): Arbitrary<Clause> {
   const numbered = all(
     just({ are: "numbered", span: SPAN }),
     fc.record({
@@ -395,15 +438,20 @@ function rowRefs(sizes: number): Arbitrary<Clause> {
   );
 }
 
-function evens(sizes: number): Arbitrary<Clause> {
+export function evens(sizes: number): Arbitrary<Clause> {
   return all(
     just({ kind: "even", span: SPAN }),
     fc.record({ inPattern: fc.boolean() }),
-    fc.oneof(fc.record({ rows: amounts(sizes, 1, 40) }), fc.record({ until: untils(sizes) })),
+    fc.oneof(
+      fc.record({ rows: amounts(sizes, 1, 40) }),
+      fc
+        .record({ until: untils(sizes) })
+        .map(({ until }) => (until.rows ? { until, rows: until.rows } : { until })),
+    ),
   );
 }
 
-function schedules(sizes: number): Arbitrary<Clause> {
+export function schedules(sizes: number): Arbitrary<Clause> {
   const beats = fc.array(
     all(just({ span: SPAN }), fc.record({ every: amounts(1, 1, 8) }), maybe("times", amountsOrNone(sizes))),
     { minLength: 1, maxLength: 3 },
@@ -429,7 +477,7 @@ function schedules(sizes: number): Arbitrary<Clause> {
   );
 }
 
-function evenlies(sizes: number): Arbitrary<Clause> {
+export function evenlies(sizes: number): Arbitrary<Clause> {
   const along = fc
     .constantFrom("neck", "armhole", "front", "hem")
     .map((edge) => ({ kind: "along", span: SPAN, edge, words: "" }));
@@ -447,7 +495,7 @@ function evenlies(sizes: number): Arbitrary<Clause> {
 }
 
 /** Clauses other than stitches, as a row may end or begin with them. */
-function others(sizes: number): Arbitrary<Clause> {
+export function others(sizes: number): Arbitrary<Clause> {
   const span = { span: SPAN };
   const place = fc.oneof(just(null), shortPlaces);
   return fc.oneof(
@@ -539,7 +587,23 @@ export function clauses(sizes: number): Arbitrary<readonly Clause[]> {
   );
   return fc
     .tuple(fc.array(step, { minLength: 1, maxLength: 5 }), fc.boolean())
-    .map(([steps, turned]) => (turned ? [...steps, { kind: "turn", span: SPAN } as Clause] : steps));
+    .map(([steps, turned]) => (turned ? [...steps, { kind: "turn", span: SPAN } as Clause] : steps))
+    .filter((steps) => !holdsListBeforeSpace(steps) && !steps.some(runsOn));
+}
+
+/** "sc, ch 2, sc in next ch-2 sp": without brackets all of it goes into the space for the reader, and no wording says otherwise. */
+function holdsListBeforeSpace(steps: readonly Clause[]): boolean {
+  return steps.some((clause, at) => {
+    if (clause.kind === "repeat") return holdsListBeforeSpace(clause.body);
+    const inSpace = clause.kind === "work" && ["space", "corner"].includes(clause.target.what.is);
+    return inSpace && steps[at - 1]?.kind === "chain";
+  });
+}
+
+/** Two clauses that the reader takes as one: "with RS facing, join yarn", "do not turn, turn". */
+function runsOn(clause: Clause, at: number, steps: readonly Clause[]): boolean {
+  const pair = `${clause.kind} ${steps[at + 1]?.kind}`;
+  return ["facing join-yarn", "join-yarn facing", "join-yarn join-yarn", "do-not-turn turn"].includes(pair);
 }
 
 function isBracket(clause: Clause): boolean {
@@ -591,9 +655,66 @@ export function claims(sizes: number): Arbitrary<Claim> {
         kind === "ch-sp" ? maybe("chains", fc.integer({ min: 1, max: 5 })) : just({}),
       ),
     );
+  const says = fc.oneof(
+    { weight: 5, arbitrary: just({}) },
+    fc.constantFrom(
+      { change: "inc" },
+      { change: "dec" },
+      { includesChain: true },
+      { excludes: "sl st" },
+      { excludes: "turning-chain" },
+      { excludes: "chain" },
+      { eachSide: true },
+    ),
+    fc.record({ ofRow: amounts(1, 2, 60) }),
+  );
   return fc.oneof(
-    { weight: 4, arbitrary: all(just({ span: SPAN }), fc.record({ parts: fc.tuple(part) })) },
+    { weight: 4, arbitrary: all(just({ span: SPAN }), fc.record({ parts: fc.tuple(part) }), says) },
     all(just({ span: SPAN }), fc.record({ parts: fc.array(part, { minLength: 2, maxLength: 3 }) })),
+  );
+}
+
+/** Counts of the rows of a range in turn. */
+function claimsInTurn(sizes: number): Arbitrary<readonly Claim[]> {
+  return fc.array(amounts(sizes, 2, 200), { minLength: 2, maxLength: 4 }).map((numbers) =>
+    numbers.map(
+      (amount, index): Claim => ({
+        span: SPAN,
+        index,
+        parts: [{ span: SPAN, amount, kind: "any", words: "" }],
+      }),
+    ),
+  );
+}
+
+export function answers(sizes: number): Arbitrary<Answer> {
+  const stamp = fc.option(fc.constantFrom("k7f2q", "0a1b2"), { nil: null });
+  const reason = fc.constantFrom("the last stitch is left for the band.", "the chart shows this row");
+  return fc.oneof(
+    all(
+      just({ span: SPAN, is: "as-meant" }),
+      fc.record({ reason, stamp }),
+      maybe("code", just("rows/count-differs")),
+    ),
+    all(just({ span: SPAN, is: "vouched" }), fc.record({ reason, stamp, count: amounts(sizes, 2, 90) })),
+  );
+}
+
+/** "Sizes M and L only: ...": the last sentence of a row. */
+function forSizes(sizes: number): Arbitrary<readonly Clause[]> {
+  if (sizes < 2) return just([]);
+  const some = fc.subarray(
+    Array.from({ length: sizes }, (_, size) => size),
+    { minLength: 1, maxLength: sizes - 1 },
+  );
+  return fc.oneof(
+    { weight: 3, arbitrary: just<readonly Clause[]>([]) },
+    fc
+      .record({ sizes: some, body: fc.array(makings(sizes), { minLength: 1, maxLength: 3 }) })
+      .map(({ sizes: of, body }): readonly Clause[] => [
+        { kind: "size-only", span: SPAN, sizes: of, words: "", body },
+      ]),
+    some.map((of): readonly Clause[] => [{ kind: "size-end", span: SPAN, sizes: of }]),
   );
 }
 
@@ -601,8 +722,19 @@ export function rows(sizes: number): Arbitrary<Instruction> {
   return fc
     .record({
       label: fc.option(labels(sizes), { nil: null }),
-      clauses: clauses(sizes),
-      claims: fc.array(claims(sizes), { maxLength: 1 }),
+      clauses: fc.tuple(clauses(sizes), forSizes(sizes)).map(([steps, last]) => [...steps, ...last]),
+      claims: fc.oneof(
+        { weight: 3, arbitrary: fc.array(claims(sizes), { maxLength: 1 }) },
+        claimsInTurn(sizes),
+      ),
+      answers: fc.oneof({ weight: 4, arbitrary: just([]) }, fc.tuple(answers(sizes))),
     })
-    .map((fields): Instruction => ({ span: SPAN, ...fields, sizes: [], answers: [] }));
+    .filter(({ label, clauses: [first] }) => !(label && !label.side && first && "side" in first))
+    .filter(({ clauses: steps, claims: counts }) => counts.length === 0 || steps.some(isWorked))
+    .map((fields): Instruction => ({ span: SPAN, ...fields, sizes: [] }));
+}
+
+/** Nobody counts a row that makes no stitches. */
+function isWorked({ kind }: Clause): boolean {
+  return ["work", "group", "repeat", "even", "evenly", "repeat-rows"].includes(kind);
 }

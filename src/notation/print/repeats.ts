@@ -1,5 +1,5 @@
 import type { Clause, RepeatClause, Stop } from "../tree.ts";
-import { isOne, printAmount } from "./amounts.ts";
+import { printTimes } from "./amounts.ts";
 import { printLimit } from "./places.ts";
 import type { Setting } from "./style.ts";
 
@@ -10,7 +10,7 @@ import type { Setting } from "./style.ts";
 export function printRepeat(clause: RepeatClause, setting: Setting): string {
   const { stop } = clause;
   if (stop.by === "times" && stop.counting === "total" && clause.endBefore === undefined) {
-    return inBrackets(clause, printTimes(stop), setting);
+    return inBrackets(clause, printTimes(stop.times, false), setting);
   }
   if (clause.style === "bracket" || setting.starred) {
     const how = bracketStop(stop, setting);
@@ -27,7 +27,7 @@ function inBrackets(clause: RepeatClause, how: string, setting: Setting): string
 function bracketStop(stop: Stop, setting: Setting): string | null {
   switch (stop.by) {
     case "times":
-      return printTimes(stop);
+      return printTimes(stop.times, stop.counting === "extra");
     case "limit":
       return printLimit(stop.limit, setting);
     case "unsaid":
@@ -38,14 +38,14 @@ function bracketStop(stop: Stop, setting: Setting): string | null {
 function inStars(clause: RepeatClause, setting: Setting): string {
   const within = { ...setting, starred: true };
   const { stop, endBefore } = clause;
-  const pair = stop.by === "times" && stop.counting.startsWith("either") && endBefore === undefined;
+  const pair = stop.by === "times" && stop.counting === "either-total" && endBefore === undefined;
   const body = pair
     ? `*${setting.inner(clause.body, within)}*; rep from * to *`
     : `*${starBody(clause.body, endBefore, within)}; rep from *`;
   const how =
     stop.by === "unsaid"
       ? ""
-      : ` ${stop.by === "limit" ? printLimit(stop.limit, setting) : printTimes(stop)}`;
+      : ` ${stop.by === "limit" ? printLimit(stop.limit, setting) : printTimes(stop.times, stop.counting === "extra")}`;
   return `${body}${how}${endBefore === undefined ? "" : ", ending last rep at **"}`;
 }
 
@@ -54,9 +54,4 @@ function starBody(body: readonly Clause[], endBefore: number | undefined, settin
   const before = setting.inner(body.slice(0, endBefore), setting);
   const after = setting.inner(body.slice(endBefore), setting);
   return after === "" ? `${before}**` : `${before}**, ${after}`;
-}
-
-function printTimes(stop: Extract<Stop, { by: "times" }>): string {
-  const more = stop.counting === "extra" ? " more" : "";
-  return `${printAmount(stop.times)}${more} ${isOne(stop.times) ? "time" : "times"}`;
 }

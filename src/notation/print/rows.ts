@@ -12,7 +12,7 @@ import type {
   ScheduleClause,
   Until,
 } from "../tree.ts";
-import { isOne, printAmount, printMeasure, printOrdinal } from "./amounts.ts";
+import { isOne, printAmount, printMeasure, printOrdinal, printTimes } from "./amounts.ts";
 import { printAlong } from "./ends.ts";
 import { printTarget } from "./places.ts";
 import { printStitch, printStitches } from "./stitch-words.ts";
@@ -43,10 +43,7 @@ export function areSeveral(ranges: readonly RowRange[]): boolean {
 
 /** "rep Rows 3 and 4 6 more times", "rep last 2 rows until piece measures 28 cm". */
 export function printRepeatRows(clause: RepeatRowsClause, setting: Setting): string {
-  const times =
-    clause.times === undefined
-      ? ""
-      : ` ${printAmount(clause.times)} more ${isOne(clause.times) ? "time" : "times"}`;
+  const times = clause.times === undefined ? "" : ` ${printTimes(clause.times, true)}`;
   const until = clause.until ? ` ${printUntil(clause.until, setting)}` : "";
   return `rep ${printRowsMeant(clause.rows, setting)}${times}${until}`;
 }
@@ -88,9 +85,11 @@ export function printEven(clause: EvenClause, setting: Setting): string {
     clause.stitch === undefined
       ? `work even${pattern}`
       : `${printStitch(clause.stitch, setting.style)} in each st${pattern}`;
-  const rows = clause.rows
-    ? ` for ${printAmount(clause.rows)} ${rowWord(setting)}${isOne(clause.rows) ? "" : "s"}`
-    : "";
+  // "until 26 rows have been worked" says the number itself.
+  const rows =
+    clause.rows && !(clause.until?.rows && !clause.until.measure)
+      ? ` for ${printAmount(clause.rows)} ${rowWord(setting)}${isOne(clause.rows) ? "" : "s"}`
+      : "";
   return `${work}${rows}${clause.until ? ` ${printUntil(clause.until, setting)}` : ""}`;
 }
 
@@ -133,7 +132,7 @@ function firstRow(first: Amount): string {
 }
 
 function printBeat(beat: Beat, setting: Setting): string {
-  const times = beat.times ? ` ${printAmount(beat.times)} ${isOne(beat.times) ? "time" : "times"}` : "";
+  const times = beat.times ? ` ${printTimes(beat.times, false)}` : "";
   return `every ${step(beat.every)}${rowWord(setting)}${times}`;
 }
 

@@ -1,9 +1,9 @@
 type Fields = Readonly<Record<string, unknown>>;
 
 /**
- * Whether two trees, or parts of trees, say the same: all their fields are equal but for spans, for words that only repeat what other
- * fields say, and for the manner in which a repeat is marked. Lengths may differ in the last digits, since inches are turned into
- * centimetres and back.
+ * Whether two trees, or parts of trees, say the same: all their fields are equal but for spans, for words that only repeat what
+ * other fields say, for a number one that need not be said, and for the manner in which a repeat is marked. Lengths may differ in
+ * the last digits, since inches are turned into centimetres and back.
  */
 export function sameTree(a: unknown, b: unknown): boolean {
   if (typeof a === "number" && typeof b === "number") {
@@ -29,11 +29,27 @@ function sameFields(a: Fields, b: Fields): boolean {
     if (name === "words" && typeof a[name] === "string" && typeof b[name] === "string") {
       if (wordsMatter(a) && !sameWords(a[name], b[name])) return false;
     } else if (name === "style" && a.kind === "repeat") {
+    } else if (name === "count" && meansOneEach(a)) {
+      if (!sameTree(unlessOne(a.count), unlessOne(b.count))) return false;
     } else if (!sameTree(a[name], b[name])) {
       return false;
     }
   }
   return true;
+}
+
+/** Stitches and places of which there is one where no number is said: "1 sc in next 1 st" is "sc in next st". */
+function meansOneEach(node: Fields): boolean {
+  return node.kind === "work" || (node.kind === undefined && "ref" in node && node.ref !== "each");
+}
+
+function unlessOne(count: unknown): unknown {
+  return isJustOne(count) ? undefined : count;
+}
+
+function isJustOne(count: unknown): boolean {
+  const values = (count as { readonly values?: readonly unknown[] } | undefined)?.values;
+  return values?.length === 1 && values[0] === 1;
 }
 
 function sameWords(a: string, b: string): boolean {

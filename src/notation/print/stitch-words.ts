@@ -1,17 +1,26 @@
 import { plural } from "../../base/index.ts";
-import { abbreviationIn, hasStitch } from "../../stitches/index.ts";
+import { abbreviationIn, hasStitch, nameIn, stitchOf } from "../../stitches/index.ts";
 import type { LoopWord } from "../tree.ts";
 import type { PrintStyle } from "./style.ts";
 
-/** The stitch as the terms abbreviate it; a special stitch of the pattern, and bare "inc" and "dec", by their own name. */
+/**
+ * The stitch as the terms abbreviate it; a special stitch of the pattern, and bare "inc" and "dec", by their own name. A lump or fan that
+ * every book abbreviates otherwise has its whole name: "shell", not "sh".
+ */
 export function printStitch(code: string, style: PrintStyle): string {
-  return hasStitch(code) ? abbreviationIn(code, style.terms) : code;
+  if (!hasStitch(code)) return code;
+  const abbreviation = abbreviationIn(code, style.terms);
+  return stitchOf(code).varies && abbreviation.length <= 2 ? nameIn(code, style.terms) : abbreviation;
 }
 
-/** The same for more than one: "24 dc", "3 shells". */
+/** The same for more than one: "24 dc", "3 shells", "12 esc". */
 export function printStitches(code: string, style: PrintStyle): string {
-  return plural(printStitch(code, style));
+  const one = printStitch(code, style);
+  return EXTENDED.test(one) ? one : plural(one);
 }
+
+/** Abbreviations with a vowel that are none the less no words. */
+const EXTENDED = /(?:^|[ -])e(?:sc|hdc|dc|htr|tr|dtr|trtr|qtr)$/u;
 
 /** Words for a loop in front of "of next st", and as a state of the row. */
 export const LOOP_NAMES: Readonly<Record<LoopWord, string>> = {

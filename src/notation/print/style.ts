@@ -1,6 +1,7 @@
 import type { SizeRun } from "../../base/index.ts";
 import type { Terms } from "../../stitches/index.ts";
 import type { Clause, Instruction } from "../tree.ts";
+import { type Chosen, first } from "./settled.ts";
 
 /** How a pattern is set in words. */
 export interface PrintStyle {
@@ -11,6 +12,13 @@ export interface PrintStyle {
    * of the row as they are; "" sets none. `printAmount` makes the size list.
    */
   readonly counts?: (instruction: Instruction) => string | null;
+  /** Which reading of an ambiguous clause is printed, by the index of its option; the first where this is not given. */
+  readonly chosen?: Chosen;
+}
+
+/** The style's choice among readings. */
+export function chosenIn(style: PrintStyle): Chosen {
+  return style.chosen ?? first;
 }
 
 /** What the printer of one clause knows of the row it stands in. */
