@@ -16,6 +16,7 @@ export {
   notedValues,
   sizesFor,
 } from "./chart.ts";
+export { type ChartAsk, type ChartFit, chartFit } from "./chart-fit.ts";
 export {
   type BodyLine,
   bodyLine,
@@ -25,6 +26,16 @@ export {
   measuredBusts,
   type SizeStep,
 } from "./corrected.ts";
+export {
+  type Coverage,
+  type CoverageQuestion,
+  coverage,
+  type GarmentSize,
+  type NotJudged,
+  type ShutOut,
+  type SizeTaken,
+  type Widening,
+} from "./coverage.ts";
 export {
   type EaseRange,
   type EaseWord,
