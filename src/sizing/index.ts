@@ -30,6 +30,39 @@ export {
   type Way,
 } from "./even-shaping.ts";
 export { bearableGaugeError, type GaugeError, rowsAtGauge, stretchNeeded, widthAtGauge } from "./gauge.ts";
+export { type Conflict, canHold, findConflict, type Verdict } from "./grading/conflicts.ts";
+export {
+  type Graded,
+  type Grading,
+  type GradingResult,
+  grade,
+  type Unsettled,
+} from "./grading/grade.ts";
+export {
+  type HighsRuntime,
+  highsSolver,
+  type LinearAnswer,
+  type LinearModel,
+  type LinearOptions,
+  type LinearSolver,
+} from "./grading/linear-solver.ts";
+export {
+  type BoundRule,
+  checkProblem,
+  type EqualRule,
+  type GradingProblem,
+  type GradingRule,
+  type HoldRule,
+  type MultipleRule,
+  type OrderRule,
+  type Quantity,
+  type RatioRule,
+  reachOf,
+  type SumRule,
+  type Term,
+  USUAL_SMOOTHNESS,
+} from "./grading/problem.ts";
+export { gradeWithSolver, USUAL_NODES } from "./grading/solve-sums.ts";
 export {
   type Growth,
   type GrowthOfSize,

@@ -15,6 +15,7 @@ export function mustBePositive(value: number, what: string): void {
 /** @throws {RangeError} when the value is not a whole number of at least `least`: the caller's mistake. */
 export function mustBeWhole(value: number, what: string, least = 0): void {
   if (!Number.isInteger(value) || value < least) {
-    throw new RangeError(`${what} must be a whole number of at least ${least}, got ${value}`);
+    const bound = Number.isFinite(least) ? ` of at least ${least}` : "";
+    throw new RangeError(`${what} must be a whole number${bound}, got ${value}`);
   }
 }
