@@ -1,8 +1,8 @@
-import { stitchAt } from "./stitch-words.ts";
-import type { Amount, Claim, ClaimPart } from "./tree.ts";
 import { readAmount } from "./clauses/amounts.ts";
 import { readNoun, spaceAfterNumber } from "./clauses/nouns.ts";
 import { made, type Reading } from "./clauses/reading.ts";
+import { stitchAt } from "./stitch-words.ts";
+import type { Amount, Claim, ClaimPart } from "./tree.ts";
 
 /*
  * Counts printed for a row, in every dress: "(24 sts)", "- 24 sts", ": 24 sc", "[24]", "24 sc.", "Total 24", "you will have 24",
@@ -10,17 +10,99 @@ import { made, type Reading } from "./clauses/reading.ts";
  */
 
 const INTROS = [
-  "for? a? grand? total of?", "you|there will|should|'ll now|then? have|be a? total? of?", "you|there now|then have|are a? total? of?", "you|there have|are a? total? of?",
-  "you'll have", "there'll be", "giving|makes|making|leaving|gives|equals|having|leaves you? a? total? of?", "now|should have|has|be", "total sts|stitches|st|stitch count|number? of?|:|= :|=?",
-  "total no|number of sts|stitches", "st|sts|stitch|stitches count is|=|:|-?", "so|and you|there have|are|will have?", "with|to|until a total of", "rem|remaining", "counts", "stitch|st count|total", "to have|make", "should have", "count|total",
+  "for? a? grand? total of?",
+  "you|there will|should|'ll now|then? have|be a? total? of?",
+  "you|there now|then have|are a? total? of?",
+  "you|there have|are a? total? of?",
+  "you'll have",
+  "there'll be",
+  "giving|makes|making|leaving|gives|equals|having|leaves you? a? total? of?",
+  "now|should have|has|be",
+  "total sts|stitches|st|stitch count|number? of?|:|= :|=?",
+  "total no|number of sts|stitches",
+  "st|sts|stitch|stitches count is|=|:|-?",
+  "so|and you|there have|are|will have?",
+  "with|to|until a total of",
+  "rem|remaining",
+  "counts",
+  "stitch|st count|total",
+  "to have|make",
+  "should have",
+  "count|total",
 ];
 
 const UNIT_WORDS = new Set([
-  "repeat", "repeats", "rep", "reps", "block", "blocks", "point", "points", "mesh", "meshes", "pattern", "patterns", "motif", "motifs", "square", "squares", "wave", "waves", "rib", "ribs", "group", "groups", "section", "sections", "petal", "petals", "scallop", "scallops", "unit", "units", "row", "rows", "ridge", "ridges", "increase", "increases", "bump", "bumps", "hole", "holes", "eyelet", "eyelets", "loop", "loops", "lp", "lps", "post", "posts", "leaf", "leaves", "corner", "corners", "round", "rounds", "rnds",
+  "repeat",
+  "repeats",
+  "rep",
+  "reps",
+  "block",
+  "blocks",
+  "point",
+  "points",
+  "mesh",
+  "meshes",
+  "pattern",
+  "patterns",
+  "motif",
+  "motifs",
+  "square",
+  "squares",
+  "wave",
+  "waves",
+  "rib",
+  "ribs",
+  "group",
+  "groups",
+  "section",
+  "sections",
+  "petal",
+  "petals",
+  "scallop",
+  "scallops",
+  "unit",
+  "units",
+  "row",
+  "rows",
+  "ridge",
+  "ridges",
+  "increase",
+  "increases",
+  "bump",
+  "bumps",
+  "hole",
+  "holes",
+  "eyelet",
+  "eyelets",
+  "loop",
+  "loops",
+  "lp",
+  "lps",
+  "post",
+  "posts",
+  "leaf",
+  "leaves",
+  "corner",
+  "corners",
+  "round",
+  "rounds",
+  "rnds",
 ]);
 
 const CHANGES: Readonly<Record<string, "inc" | "dec">> = {
-  inc: "inc", increased: "inc", increase: "inc", incd: "inc", added: "inc", incs: "inc", increases: "inc", dec: "dec", decreased: "dec", decd: "dec", decrease: "dec", decs: "dec", decreases: "dec",
+  inc: "inc",
+  increased: "inc",
+  increase: "inc",
+  incd: "inc",
+  added: "inc",
+  incs: "inc",
+  increases: "inc",
+  dec: "dec",
+  decreased: "dec",
+  decd: "dec",
+  decrease: "dec",
+  decs: "dec",
+  decreases: "dec",
 };
 
 /** A claim that begins here and fills the step; null where the words are no claim. `strict`: a noun or an introduction is needed. */
@@ -68,7 +150,10 @@ function claim(reading: Reading, strict: boolean): Claim | null {
     // "24 sts, 2 sc in next": the next number belongs to another step.
     const next = cursor.at;
     const more = readPart(reading, !strict);
-    const closes = more !== null && (cursor.isBoundary() || cursor.fits("and|&|+|-|–|turn|join|made|inc|incl|total|plus|each|on|at|in|for|rem|with|/") > 0);
+    const closes =
+      more !== null &&
+      (cursor.isBoundary() ||
+        cursor.fits("and|&|+|-|–|turn|join|made|inc|incl|total|plus|each|on|at|in|for|rem|with|/") > 0);
     cursor.at = next;
     if (!closes && !tailAhead(reading)) {
       cursor.at = before;
@@ -78,7 +163,14 @@ function claim(reading: Reading, strict: boolean): Claim | null {
   if (parts.length === 0) return null;
   if (strict && nouns === 0 && !introduced && !change) return null;
   return made<Claim>({
-    span: cursor.spanFrom(start), parts, change, ofRow, index: undefined, includesChain: includesChain || undefined, excludes, eachSide: eachSide || undefined,
+    span: cursor.spanFrom(start),
+    parts,
+    change,
+    ofRow,
+    index: undefined,
+    includesChain: includesChain || undefined,
+    excludes,
+    eachSide: eachSide || undefined,
   });
 }
 
@@ -86,7 +178,9 @@ type PartFound = { readonly part: ClaimPart; readonly noun: boolean } | "chain-i
 
 /** Words that cannot be what a pattern counts by. */
 const NO_UNIT = new Set(
-  "and in into times time more turn join ch chain rep repeat from for to at on each every inc dec increased decreased made total incl including not rem remain remaining left x of with or inches inch cm mm yo skip sk all around across this that the you will so far now plus ins".split(" "),
+  "and in into times time more turn join ch chain rep repeat from for to at on each every inc dec increased decreased made total incl including not rem remain remaining left x of with or inches inch cm mm yo skip sk all around across this that the you will so far now plus ins".split(
+    " ",
+  ),
 );
 
 function readPart(reading: Reading, loose: boolean): PartFound {
@@ -101,16 +195,35 @@ function readPart(reading: Reading, loose: boolean): PartFound {
     cursor.accept("x|total|more|complete|full|extra|of|individual|new|pattern");
     cursor.accept("back|front|sleeve|body|fancy|finished|actual|base|foundation");
     // "17 tr + 3 ch": the chain that begins the row.
-    if (cursor.fits("ch|chs|chain") && (cursor.isBoundary(1) || cursor.fits("sts", 1)) && reading.cursor.tokens[start - 1]?.is === "mark" && (reading.cursor.tokens[start - 1] as { text: string }).text === "+") {
+    if (
+      cursor.fits("ch|chs|chain") &&
+      (cursor.isBoundary(1) || cursor.fits("sts", 1)) &&
+      reading.cursor.tokens[start - 1]?.is === "mark" &&
+      (reading.cursor.tokens[start - 1] as { text: string }).text === "+"
+    ) {
       cursor.at += 1;
       return "chain-included";
     }
     // "1 ch 6 [7] loop": a space whose chain differs by size.
-    if (cursor.fits("ch|chain") && cursor.isNumber(1) && cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 2)) {
+    if (
+      cursor.fits("ch|chain") &&
+      cursor.isNumber(1) &&
+      cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 2)
+    ) {
       const length = cursor.token(1);
       cursor.at += 3;
-      const one = length?.is === "number" && length.values.length === 1 ? (length.values[0] ?? undefined) : undefined;
-      return { part: made<ClaimPart>({ span: cursor.spanFrom(start), amount, kind: "ch-sp", chains: one, words: cursor.wordsFrom(start) }), noun: true };
+      const one =
+        length?.is === "number" && length.values.length === 1 ? (length.values[0] ?? undefined) : undefined;
+      return {
+        part: made<ClaimPart>({
+          span: cursor.spanFrom(start),
+          amount,
+          kind: "ch-sp",
+          chains: one,
+          words: cursor.wordsFrom(start),
+        }),
+        noun: true,
+      };
     }
     const chains = spaceAfterNumber(reading);
     const noun = chains ?? readNoun(reading);
@@ -121,16 +234,34 @@ function readPart(reading: Reading, loose: boolean): PartFound {
       cursor.accept("st|sts|stitch|stitches");
       // "9 shells of 5 dc": what each is made of.
       if (cursor.accept("of") && readAmount(reading)) readNoun(reading);
-      const kind = what.is === "any" ? "any" : what.is === "stitch" ? what.code : what.is === "space" ? "ch-sp" : what.is === "chain" ? "ch" : what.is;
+      const kind =
+        what.is === "any"
+          ? "any"
+          : what.is === "stitch"
+            ? what.code
+            : what.is === "space"
+              ? "ch-sp"
+              : what.is === "chain"
+                ? "ch"
+                : what.is;
       const unit = what.is === "stitch" && UNIT_WORDS.has(what.code) ? "unit" : kind;
       return {
-        part: made<ClaimPart>({ span, amount, kind: unit, chains: what.is === "space" ? what.chains : undefined, words }),
+        part: made<ClaimPart>({
+          span,
+          amount,
+          kind: unit,
+          chains: what.is === "space" ? what.chains : undefined,
+          words,
+        }),
         noun: true,
       };
     }
     if (cursor.isWord() && UNIT_WORDS.has(cursor.key())) {
       cursor.at += 1;
-      return { part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) }, noun: true };
+      return {
+        part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) },
+        noun: true,
+      };
     }
     // "(12 spokes and 12 open spaces)": what the pattern counts by, where nothing but a count can stand.
     if (loose && cursor.isWord() && !NO_UNIT.has(cursor.key())) {
@@ -138,10 +269,16 @@ function readPart(reading: Reading, loose: boolean): PartFound {
       while (words < 3 && cursor.isWord(words) && !NO_UNIT.has(cursor.key(words))) words += 1;
       if (cursor.isBoundary(words) || cursor.fits("and|,|increased|decreased|made|inc|dec", words) > 0) {
         cursor.at += words;
-        return { part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) }, noun: true };
+        return {
+          part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) },
+          noun: true,
+        };
       }
     }
-    return { part: { span: cursor.spanFrom(start), amount, kind: "any", words: cursor.wordsFrom(start) }, noun: false };
+    return {
+      part: { span: cursor.spanFrom(start), amount, kind: "any", words: cursor.wordsFrom(start) },
+      noun: false,
+    };
   }) as PartFound;
 }
 
@@ -155,11 +292,17 @@ interface Tail {
 }
 
 function tailAhead(reading: Reading): boolean {
-  return reading.cursor.fits("incl|including|includes|not|excluding|excl|each|on|inc|dec|made|total|counting|at|rem|inc'd|increased|decreased|without|does") > 0;
+  return (
+    reading.cursor.fits(
+      "incl|including|includes|not|excluding|excl|each|on|inc|dec|made|total|counting|at|rem|inc'd|increased|decreased|without|does",
+    ) > 0
+  );
 }
 
-const INCLUDES = "incl|including|includes|counting|counts|inclusive the|of|as? turning|beg|beginning|first|starting|t? ch|chain|tch|chs|ch-3|st|loop";
-const EXCLUDES = "not|excluding|excl|without|excludes|minus including|counting|incl|count|counted|include? the|any? turning|beg|beginning|starting|first|t? ch|chain|tch|chs|chains|sl|slip|ss|slst|loop|loops|skipped";
+const INCLUDES =
+  "incl|including|includes|counting|counts|inclusive the|of|as? turning|beg|beginning|first|starting|t? ch|chain|tch|chs|ch-3|st|loop";
+const EXCLUDES =
+  "not|excluding|excl|without|excludes|minus including|counting|incl|count|counted|include? the|any? turning|beg|beginning|starting|first|t? ch|chain|tch|chs|chains|sl|slip|ss|slst|loop|loops|skipped";
 
 /** "incl ch 2", "not counting sl sts", "inc", "each side", "at end of Row 10", "rem", "made", "in each rnd". */
 function readTail(reading: Reading): Tail {
@@ -171,7 +314,11 @@ function readTail(reading: Reading): Tail {
     const from = cursor.at;
     if (cursor.accept(EXCLUDES)) {
       const words = cursor.wordsFrom(from).toLowerCase();
-      tail.excludes = /\b(sl|slip|ss|slst)\b/u.test(words) ? "sl st" : /turning|beg|starting|first|tch|\bt\b/u.test(words) ? "turning-chain" : "chain";
+      tail.excludes = /\b(sl|slip|ss|slst)\b/u.test(words)
+        ? "sl st"
+        : /turning|beg|starting|first|tch|\bt\b/u.test(words)
+          ? "turning-chain"
+          : "chain";
       cursor.accept("st|sts|stitch|stitches|-");
       readAmount(reading);
       cursor.accept("sp|sps|spaces|as a? st");
@@ -205,25 +352,46 @@ function readTail(reading: Reading): Tail {
       tail.any = true;
       continue;
     }
-    if (cursor.accept("on|at|for|in the? left|right|first|second|front|back|neck|shoulder|armhole|sleeve|body|yoke|half") ) {
+    if (
+      cursor.accept(
+        "on|at|for|in the? left|right|first|second|front|back|neck|shoulder|armhole|sleeve|body|yoke|half",
+      )
+    ) {
       cursor.accept("front|back|neck|shoulder|armhole|sleeve|body|yoke|half|edge|side");
       tail.any = true;
       continue;
     }
-    if (cursor.accept("on|at|for|in each|both|ea|either side|end|sleeve|front|shoulder|half|edge|sides|ends|panel|strap") || cursor.accept("each|per side|end|sleeve|front|shoulder|half")) {
+    if (
+      cursor.accept(
+        "on|at|for|in each|both|ea|either side|end|sleeve|front|shoulder|half|edge|sides|ends|panel|strap",
+      ) ||
+      cursor.accept("each|per side|end|sleeve|front|shoulder|half")
+    ) {
       tail.eachSide = true;
       tail.any = true;
       continue;
     }
-    if (cursor.accept("at|by the? end|beginning|beg of? the? these|this? row|rnd|round|rows|rnds") || cursor.accept("at|after|by|on? the? end|completion of? the? row|rnd|round|rows|rnds") || cursor.accept("after|at|on row|rnd|round|rows")) {
+    if (
+      cursor.accept("at|by the? end|beginning|beg of? the? these|this? row|rnd|round|rows|rnds") ||
+      cursor.accept("at|after|by|on? the? end|completion of? the? row|rnd|round|rows|rnds") ||
+      cursor.accept("after|at|on row|rnd|round|rows")
+    ) {
       const row = readAmount(reading);
       if (row) tail.ofRow = row;
       tail.any = true;
       continue;
     }
     if (
-      cursor.accept("rem|remain|remaining|remains|left|made|total|altogether|worked|around|across|now|completed|formed|long|each|in-total|inall|only") ||
-      cursor.accept("so far") || cursor.accept("and|+ ch|chs|chains") || cursor.accept("at|on both|each ends|end|sides|side of the? row|rnd|round?") || cursor.accept("in all|total|each|every|this|the row|rnd|round|rows?") || cursor.accept("for|this|per this|each|the? row|rnd|round") || cursor.accept("on this|the|your|each? row|rnd|round|hook|needle") || cursor.accept("have|has|were|are been? made|worked|left|added")
+      cursor.accept(
+        "rem|remain|remaining|remains|left|made|total|altogether|worked|around|across|now|completed|formed|long|each|in-total|inall|only",
+      ) ||
+      cursor.accept("so far") ||
+      cursor.accept("and|+ ch|chs|chains") ||
+      cursor.accept("at|on both|each ends|end|sides|side of the? row|rnd|round?") ||
+      cursor.accept("in all|total|each|every|this|the row|rnd|round|rows?") ||
+      cursor.accept("for|this|per this|each|the? row|rnd|round") ||
+      cursor.accept("on this|the|your|each? row|rnd|round|hook|needle") ||
+      cursor.accept("have|has|were|are been? made|worked|left|added")
     ) {
       tail.any = true;
       continue;

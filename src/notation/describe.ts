@@ -1,4 +1,15 @@
-import type { Amount, Claim, Clause, CountsAs, Limit, PlaceWord, RowsMeant, Stop, Target, Until } from "./tree.ts";
+import type {
+  Amount,
+  Claim,
+  Clause,
+  CountsAs,
+  Limit,
+  PlaceWord,
+  RowsMeant,
+  Stop,
+  Target,
+  Until,
+} from "./tree.ts";
 
 /*
  * Prints a tree so that a person can check it at a glance: one clause, one bracket. For tests and for looking at what the reader
@@ -16,10 +27,18 @@ export function describeClaims(claims: readonly Claim[]): string {
 }
 
 function describeClaim(claim: Claim): string {
-  const parts = claim.parts.map((part) => `${amount(part.amount)} ${part.kind}${part.chains === undefined ? "" : `-${part.chains}`}`);
+  const parts = claim.parts.map(
+    (part) => `${amount(part.amount)} ${part.kind}${part.chains === undefined ? "" : `-${part.chains}`}`,
+  );
   return bracket([
-    "claim", parts.join(" + "), claim.change, claim.ofRow && `of-row ${amount(claim.ofRow)}`, claim.index !== undefined && `#${claim.index}`,
-    claim.includesChain && "incl-ch", claim.excludes && `excl ${claim.excludes}`, claim.eachSide && "each-side",
+    "claim",
+    parts.join(" + "),
+    claim.change,
+    claim.ofRow && `of-row ${amount(claim.ofRow)}`,
+    claim.index !== undefined && `#${claim.index}`,
+    claim.includesChain && "incl-ch",
+    claim.excludes && `excl ${claim.excludes}`,
+    claim.eachSide && "each-side",
   ]);
 }
 
@@ -38,27 +57,54 @@ function amount(value: Amount | undefined): string {
 export function describeClause(clause: Clause): string {
   switch (clause.kind) {
     case "chain":
-      return bracket(["ch", clause.multiple ? `x${clause.multiple.of}+${clause.multiple.plus}` : amount(clause.count), counts(clause.countsAs)]);
+      return bracket([
+        "ch",
+        clause.multiple ? `x${clause.multiple.of}+${clause.multiple.plus}` : amount(clause.count),
+        counts(clause.countsAs),
+      ]);
     case "work":
       return bracket([
-        clause.stitch, clause.count && `x${amount(clause.count)}`, clause.loops && `${clause.loops}-loop`, target(clause.target),
-        clause.colour && `in ${clause.colour}`, clause.named && `"${clause.named}"`, clause.skippedCountsAs && `skipped ${counts(clause.skippedCountsAs)}`,
+        clause.stitch,
+        clause.count && `x${amount(clause.count)}`,
+        clause.loops && `${clause.loops}-loop`,
+        target(clause.target),
+        clause.colour && `in ${clause.colour}`,
+        clause.named && `"${clause.named}"`,
+        clause.skippedCountsAs && `skipped ${counts(clause.skippedCountsAs)}`,
       ]);
     case "skip":
       return bracket(["skip", clause.to && "to", target(clause.target), counts(clause.countsAs)]);
     case "group":
-      return bracket(["group", target(clause.target), clause.named && `"${clause.named}"`, ":", describeClauses(clause.body)]);
+      return bracket([
+        "group",
+        target(clause.target),
+        clause.named && `"${clause.named}"`,
+        ":",
+        describeClauses(clause.body),
+      ]);
     case "repeat":
       return bracket([
-        `${clause.style}-repeat`, stop(clause.stop), clause.endBefore !== undefined && `end-before ${clause.endBefore}`, ":", describeClauses(clause.body),
+        `${clause.style}-repeat`,
+        stop(clause.stop),
+        clause.endBefore !== undefined && `end-before ${clause.endBefore}`,
+        ":",
+        describeClauses(clause.body),
       ]);
     case "choice":
-      return bracket(["choice", clause.form, ...clause.options.map((option) => `{${describeClauses(option)}}`)]);
+      return bracket([
+        "choice",
+        clause.form,
+        ...clause.options.map((option) => `{${describeClauses(option)}}`),
+      ]);
     case "join":
       return bracket(["join", clause.stitch, clause.target && target(clause.target), clause.ring && "ring"]);
     case "join-yarn":
       return bracket([
-        "join-yarn", clause.colour, clause.side, clause.stitch && `with ${clause.stitch}`, clause.target && target(clause.target),
+        "join-yarn",
+        clause.colour,
+        clause.side,
+        clause.stitch && `with ${clause.stitch}`,
+        clause.target && target(clause.target),
         clause.where && `at "${clause.where}"`,
       ]);
     case "colour":
@@ -74,19 +120,43 @@ export function describeClause(clause: Clause): string {
     case "along":
       return bracket(["along", clause.edge, clause.ofRow && `of-row ${amount(clause.ofRow)}`]);
     case "repeat-rows":
-      return bracket(["rows", rows(clause.rows), clause.times && `x${amount(clause.times)}`, until(clause.until)]);
+      return bracket([
+        "rows",
+        rows(clause.rows),
+        clause.times && `x${amount(clause.times)}`,
+        until(clause.until),
+      ]);
     case "even":
-      return bracket(["even", clause.inPattern && "in-pattern", clause.rows && `${amount(clause.rows)} rows`, clause.stitch, until(clause.until)]);
+      return bracket([
+        "even",
+        clause.inPattern && "in-pattern",
+        clause.rows && `${amount(clause.rows)} rows`,
+        clause.stitch,
+        until(clause.until),
+      ]);
     case "in-pattern":
       return bracket(["in-pattern", target(clause.target)]);
     case "schedule":
       return bracket([
-        "schedule", clause.change, amount(clause.by), clause.where, clause.first && `first ${amount(clause.first)}`,
-        ...clause.beats.map((beat) => `every ${amount(beat.every)}${beat.times ? ` x${amount(beat.times)}` : ""}`), until(clause.until), clause.together && "together",
+        "schedule",
+        clause.change,
+        amount(clause.by),
+        clause.where,
+        clause.first && `first ${amount(clause.first)}`,
+        ...clause.beats.map(
+          (beat) => `every ${amount(beat.every)}${beat.times ? ` x${amount(beat.times)}` : ""}`,
+        ),
+        until(clause.until),
+        clause.together && "together",
       ]);
     case "evenly":
       return bracket([
-        "evenly", clause.change, amount(clause.count), clause.stitch, clause.total && `to ${amount(clause.total)}`, clause.along && describeClause(clause.along),
+        "evenly",
+        clause.change,
+        amount(clause.count),
+        clause.stitch,
+        clause.total && `to ${amount(clause.total)}`,
+        clause.along && describeClause(clause.along),
       ]);
     case "size-only":
       return bracket(["sizes", clause.sizes.join(","), ":", describeClauses(clause.body)]);
@@ -138,9 +208,18 @@ function place(what: PlaceWord): string {
 function target(value: Target): string {
   if (value.ref === "here") return value.loops ? `here/${value.loops}` : "";
   const words: Word[] = [
-    "@", value.ref, value.each && "each", value.nth && `#${amount(value.nth)}`, value.count && amount(value.count), [value.what, ...(value.and ?? [])].map(place).join("&"),
-    value.from && `from-${value.from}`, value.of && `of[${target(value.of)}]`, value.rowsBelow !== undefined && `${value.rowsBelow}-below`, value.ofRow && `of-row ${amount(value.ofRow)}`,
-    value.loops && `/${value.loops}`, value.until && limit(value.until),
+    "@",
+    value.ref,
+    value.each && "each",
+    value.nth && `#${amount(value.nth)}`,
+    value.count && amount(value.count),
+    [value.what, ...(value.and ?? [])].map(place).join("&"),
+    value.from && `from-${value.from}`,
+    value.of && `of[${target(value.of)}]`,
+    value.rowsBelow !== undefined && `${value.rowsBelow}-below`,
+    value.ofRow && `of-row ${amount(value.ofRow)}`,
+    value.loops && `/${value.loops}`,
+    value.until && limit(value.until),
   ];
   return words.filter(Boolean).join(" ");
 }
@@ -159,22 +238,32 @@ function limit(value: Limit): string {
 }
 
 function stop(value: Stop): string {
-  if (value.by === "times") return `${amount(value.times)}${value.counting === "total" ? "" : value.counting === "extra" ? "-more" : `-${value.counting}`}`;
+  if (value.by === "times")
+    return `${amount(value.times)}${value.counting === "total" ? "" : value.counting === "extra" ? "-more" : `-${value.counting}`}`;
   return value.by === "limit" ? limit(value.limit) : "unsaid";
 }
 
 function rows(value: RowsMeant): string {
   if (value.are === "last") return `last ${amount(value.count)}`;
   if (value.are === "pattern") return "pattern";
-  const list = value.list.map((range) => (range.from === range.to ? amount(range.from) : `${amount(range.from)}-${amount(range.to)}`)).join(",");
+  const list = value.list
+    .map((range) =>
+      range.from === range.to ? amount(range.from) : `${amount(range.from)}-${amount(range.to)}`,
+    )
+    .join(",");
   return value.piece === undefined ? list : `${list} of ${value.piece}`;
 }
 
 function until(value: Until | undefined): Word {
   if (!value) return undefined;
   const words: Word[] = [
-    "until", value.measure && `${amount(value.measure)}cm`, value.from && `from-${value.from}`, value.rows && `${amount(value.rows)} rows`,
-    value.stitches && `${amount(value.stitches)} sts`, value.endingSide && `end-${value.endingSide}`, value.endingRow && `end-row ${amount(value.endingRow)}`,
+    "until",
+    value.measure && `${amount(value.measure)}cm`,
+    value.from && `from-${value.from}`,
+    value.rows && `${amount(value.rows)} rows`,
+    value.stitches && `${amount(value.stitches)} sts`,
+    value.endingSide && `end-${value.endingSide}`,
+    value.endingRow && `end-row ${amount(value.endingRow)}`,
   ];
   return words.filter(Boolean).join(" ");
 }

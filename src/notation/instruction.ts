@@ -31,9 +31,16 @@ export function readClauses(tokens: readonly Token[], context: ReadContext): Cla
 
 /** "(40 sts)(38 sts)(36 sts)": several bracketed counts side by side belong to the rows of a range in turn. */
 function numbered(claims: readonly Claim[]): Claim[] {
-  const side = claims.length > 1 && claims.every((claim, at) => {
-    const before = claims[at - 1];
-    return claim.change === undefined && claim.parts.length === 1 && (before === undefined || claim.span.from - before.span.to <= 2) && claim.parts[0]?.kind === claims[0]?.parts[0]?.kind;
-  });
+  const side =
+    claims.length > 1 &&
+    claims.every((claim, at) => {
+      const before = claims[at - 1];
+      return (
+        claim.change === undefined &&
+        claim.parts.length === 1 &&
+        (before === undefined || claim.span.from - before.span.to <= 2) &&
+        claim.parts[0]?.kind === claims[0]?.parts[0]?.kind
+      );
+    });
   return side ? claims.map((claim, index) => ({ ...claim, index })) : [...claims];
 }

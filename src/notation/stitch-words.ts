@@ -23,21 +23,54 @@ interface Words {
 const LONGEST = 8;
 
 const LOOPS: Readonly<Record<string, LoopWord>> = {
-  blo: "back", flo: "front", bl: "back", fl: "front", bls: "back", fls: "front", blp: "back", flp: "front",
-  tbl: "back", tfl: "front", tlo: "third", "3lo": "third", blonly: "back", flonly: "front", bol: "back",
+  blo: "back",
+  flo: "front",
+  bl: "back",
+  fl: "front",
+  bls: "back",
+  fls: "front",
+  blp: "back",
+  flp: "front",
+  tbl: "back",
+  tfl: "front",
+  tlo: "third",
+  "3lo": "third",
+  blonly: "back",
+  flonly: "front",
+  bol: "back",
 };
 
 /** Bare words of shaping and the ways they are written. They stay codes of their own: the row says which stitch is meant. */
 const SHAPERS: Readonly<Record<string, string>> = {
-  inc: "inc", increase: "inc", incr: "inc", increases: "inc", incs: "inc", inces: "inc",
-  fpst: "fpdc", bpst: "bpdc", // Without a height said, a post stitch is a double crochet. Common practice, no source.
-  dec: "dec", decrease: "dec", decr: "dec", decreases: "dec", decs: "dec",
+  inc: "inc",
+  increase: "inc",
+  incr: "inc",
+  increases: "inc",
+  incs: "inc",
+  inces: "inc",
+  fpst: "fpdc",
+  bpst: "bpdc", // Without a height said, a post stitch is a double crochet. Common practice, no source.
+  dec: "dec",
+  decrease: "dec",
+  decr: "dec",
+  decreases: "dec",
+  decs: "dec",
 };
 
 const POSTABLE = new Set(["sc", "hdc", "dc", "tr", "dtr", "trtr"]);
 
 /** Words before a stitch that change how it begins or how tight it is, not what it is. */
-const MANNERS = new Set(["standing", "loose", "another", "more", "plain", "regular", "additional", "extra", "single-loop"]);
+const MANNERS = new Set([
+  "standing",
+  "loose",
+  "another",
+  "more",
+  "plain",
+  "regular",
+  "additional",
+  "extra",
+  "single-loop",
+]);
 
 /** Stitches that take "st" after their name: "puff st", "V st". */
 const STITCH_NOUN = new Set(["st", "sts", "stitch", "stitches"]);
@@ -47,23 +80,32 @@ const memo: Record<"US" | "UK", Map<string, string | null>> = { US: new Map(), U
 function dictionaryCode(spelling: string, terms: "US" | "UK"): string | null {
   const known = memo[terms].get(spelling);
   if (known !== undefined) return known;
-  const code = SHAPERS[spelling] ?? (spelling === "tc" && terms === "US" ? "tr" : undefined) ?? lookupStitch(spelling, terms)?.code ?? null;
+  const code =
+    SHAPERS[spelling] ??
+    (spelling === "tc" && terms === "US" ? "tr" : undefined) ??
+    lookupStitch(spelling, terms)?.code ??
+    null;
   if (memo[terms].size < 20_000) memo[terms].set(spelling, code);
   return code;
 }
 
 /** Code of one spelling without blanks, or null. */
-export function codeOf(spelling: string, words: Words): { code: string; loops?: LoopWord; special: boolean } | null {
+export function codeOf(
+  spelling: string,
+  words: Words,
+): { code: string; loops?: LoopWord; special: boolean } | null {
   const special = specialOf(spelling, words);
   if (special !== null) return { code: special, special: true };
   const code = dictionaryCode(spelling, words.terms);
   if (code !== null) return { code, special: false };
   for (const size of [3, 2]) {
     const front = LOOPS[spelling.slice(0, size)];
-    const frontCode = front && spelling.length > size + 1 ? dictionaryCode(spelling.slice(size), words.terms) : null;
+    const frontCode =
+      front && spelling.length > size + 1 ? dictionaryCode(spelling.slice(size), words.terms) : null;
     if (front && frontCode) return { code: frontCode, loops: front, special: false };
     const back = LOOPS[spelling.slice(-size)];
-    const backCode = back && spelling.length > size + 1 ? dictionaryCode(spelling.slice(0, -size), words.terms) : null;
+    const backCode =
+      back && spelling.length > size + 1 ? dictionaryCode(spelling.slice(0, -size), words.terms) : null;
     if (back && backCode) return { code: backCode, loops: back, special: false };
   }
   return null;
@@ -79,7 +121,8 @@ function specialOf(spelling: string, words: Words): string | null {
     index = new Map([...words.specials].map(([name, first]) => [squeeze(name), first]));
     specialIndexes.set(words.specials, index);
   }
-  const known = index.get(spelling) ?? (spelling.endsWith("s") ? index.get(spelling.slice(0, -1)) : undefined);
+  const known =
+    index.get(spelling) ?? (spelling.endsWith("s") ? index.get(spelling.slice(0, -1)) : undefined);
   return known ?? (spelling.endsWith("es") ? index.get(spelling.slice(0, -2)) : undefined) ?? null;
 }
 
@@ -97,7 +140,8 @@ export function stitchAt(cursor: Cursor, words: Words, ahead = 0, counted = true
     // A raised stitch is worked round the post, from the front unless the text says otherwise. Common practice, no source.
     if (first.norm === "raised") {
       const after = plainStitchAt(cursor, words, ahead + 1);
-      if (after && POSTABLE.has(after.code)) return { ...after, code: `fp${after.code}`, length: after.length + 1 };
+      if (after && POSTABLE.has(after.code))
+        return { ...after, code: `fp${after.code}`, length: after.length + 1 };
     }
     if (MANNERS.has(first.norm)) {
       const after = stitchAt(cursor, words, ahead + 1, false);
@@ -110,7 +154,8 @@ export function stitchAt(cursor: Cursor, words: Words, ahead = 0, counted = true
     }
     return plainStitchAt(cursor, words, ahead);
   }
-  if (counted && first?.is === "number" && first.values.length === 1 && !first.ordinal) return countedStitchAt(cursor, words, ahead);
+  if (counted && first?.is === "number" && first.values.length === 1 && !first.ordinal)
+    return countedStitchAt(cursor, words, ahead);
   return null;
 }
 
@@ -124,10 +169,15 @@ function plainStitchAt(cursor: Cursor, words: Words, ahead: number): StitchFound
       if (token.text !== "-" || !(token.glued || cursor.token(ahead + length)?.is === "word")) break;
       continue;
     }
-    if (token.is === "break" || (token.is === "number" && (token.values.length !== 1 || token.ordinal || token.word))) break;
+    if (
+      token.is === "break" ||
+      (token.is === "number" && (token.values.length !== 1 || token.ordinal || token.word))
+    )
+      break;
     spelling += token.is === "word" ? squeeze(token.norm) : token.text;
     if (spelling.length > 60) break;
-    if (token.is === "number" && best && best.length === length - 1 && !joinsTogether(cursor, ahead + length)) continue;
+    if (token.is === "number" && best && best.length === length - 1 && !joinsTogether(cursor, ahead + length))
+      continue;
     const found = codeOf(spelling, words);
     if (found) best = { ...found, length };
   }
@@ -143,8 +193,29 @@ function joinsTogether(cursor: Cursor, ahead: number): boolean {
 }
 
 const MADE_OF = new Set([
-  "tog", "together", "tg", "cl", "cls", "cluster", "clusters", "shell", "shells", "bobble", "bobbles", "puff", "puffs", "popcorn",
-  "popcorns", "pc", "group", "groups", "fan", "fans", "dec", "picot", "picots",
+  "tog",
+  "together",
+  "tg",
+  "cl",
+  "cls",
+  "cluster",
+  "clusters",
+  "shell",
+  "shells",
+  "bobble",
+  "bobbles",
+  "puff",
+  "puffs",
+  "popcorn",
+  "popcorns",
+  "pc",
+  "group",
+  "groups",
+  "fan",
+  "fans",
+  "dec",
+  "picot",
+  "picots",
 ]);
 
 function countedStitchAt(cursor: Cursor, words: Words, ahead: number): StitchFound | null {

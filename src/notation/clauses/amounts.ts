@@ -52,8 +52,19 @@ export function singleValue(amount: Amount | undefined): number | null {
 const CM_PER_INCH = 2.54;
 
 const UNITS: Readonly<Record<string, "cm" | "in" | "mm">> = {
-  cm: "cm", cms: "cm", centimetre: "cm", centimetres: "cm", centimeters: "cm", centimeter: "cm",
-  in: "in", ins: "in", inch: "in", inches: "in", '"': "in", "”": "in", "″": "in",
+  cm: "cm",
+  cms: "cm",
+  centimetre: "cm",
+  centimetres: "cm",
+  centimeters: "cm",
+  centimeter: "cm",
+  in: "in",
+  ins: "in",
+  inch: "in",
+  inches: "in",
+  '"': "in",
+  "”": "in",
+  "″": "in",
   mm: "mm",
 };
 
@@ -82,7 +93,32 @@ function round(cm: number): number {
   return Math.round(cm * 1e6) / 1e6;
 }
 
-const PLACE_HEADS = new Set(["next", "each", "every", "first", "last", "same", "the", "ring", "st", "sts", "sc", "dc", "ch", "corner", "any", "pattern", "patt", "pat", "sp", "top", "all", "rows", "row", "magic"]);
+const PLACE_HEADS = new Set([
+  "next",
+  "each",
+  "every",
+  "first",
+  "last",
+  "same",
+  "the",
+  "ring",
+  "st",
+  "sts",
+  "sc",
+  "dc",
+  "ch",
+  "corner",
+  "any",
+  "pattern",
+  "patt",
+  "pat",
+  "sp",
+  "top",
+  "all",
+  "rows",
+  "row",
+  "magic",
+]);
 
 function isPlaceAhead(reading: Reading): boolean {
   const { cursor } = reading;

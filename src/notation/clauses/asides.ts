@@ -21,7 +21,7 @@ const PHRASES: readonly string[] = [
   "this is|will|counts|forms|completes|becomes|makes|creates|ends|will|should",
   "mark|marks this|that|the|as|rs|right? row|side|rs|right? as? right|rs? side?",
   "end of row|rnd|round|pattern|part|section|repeat|shaping|increases|yoke",
-  "leaving|leave|with a? long|enough|yarn|6|8|10|12|small|short? inch|in|cm|\"|end|tail|yarn|long? tail|end?",
+  'leaving|leave|with a? long|enough|yarn|6|8|10|12|small|short? inch|in|cm|"|end|tail|yarn|long? tail|end?',
   "if|when necessary|needed|desired|required|you|worn|working",
   "at|on|from the? same|this|each|that|wrong|right|beg|beginning|end|other|both time|point|end|side|ends|sides|of row|rnd",
   "in this|the|same|usual|following|all|each row|way|manner|rows|rnds|rounds|rnd|round|sizes|size",
@@ -29,12 +29,27 @@ const PHRASES: readonly string[] = [
   "for this|the|each|every row|rnd|round|size|rest|hem|cuff|side",
   "beg|beginning|starting|start on|with|at the? same? next|ws|rs|row|rnd|wrong|right side|row|rnd|round?",
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
-  "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds", "for|to the? pattern|patt|pat st|stitch?", "pause", "with|having the? last|final st|stitch|one being|is|a a|an? sc|dc|hdc|tr|st?",
-  "of|in|from the? previous|prev|prior|preceding row|rnd|round", "make? a slip|slip-knot knot", "to measure about|approx|approximately?", "including|inclusive|incl|counting the? turning|beg|starting? ch|chain|tch", "for|to-begin the? rib|ribbing|pattern|patt part|section?",
-  "held double|doubled|together|triple", "throughout", "with two|2|one|1|three|3|double strands|strand of? yarn? held? together? throughout?", "using|with 2|two|1|one strands|strand of? yarn?",
+  "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds",
+  "for|to the? pattern|patt|pat st|stitch?",
+  "pause",
+  "with|having the? last|final st|stitch|one being|is|a a|an? sc|dc|hdc|tr|st?",
+  "of|in|from the? previous|prev|prior|preceding row|rnd|round",
+  "make? a slip|slip-knot knot",
+  "to measure about|approx|approximately?",
+  "including|inclusive|incl|counting the? turning|beg|starting? ch|chain|tch",
+  "for|to-begin the? rib|ribbing|pattern|patt part|section?",
+  "held double|doubled|together|triple",
+  "throughout",
+  "with two|2|one|1|three|3|double strands|strand of? yarn? held? together? throughout?",
+  "using|with 2|two|1|one strands|strand of? yarn?",
   "all sizes|ages",
-  "add number? for? base|foundation|turning? chain|ch", "and so on|forth", "etc", "etcetera", "i.e|e.g|eg|ie|nb|note|tip|hint",
-  "have fun|enjoy", "yarn over|yoh",
+  "add number? for? base|foundation|turning? chain|ch",
+  "and so on|forth",
+  "etc",
+  "etcetera",
+  "i.e|e.g|eg|ie|nb|note|tip|hint",
+  "have fun|enjoy",
+  "yarn over|yoh",
   "remove|insert|drop hook|loop from|last? loop|hook?",
   "check|measure|checking your|the|gauge? gauge|tension|measurements|length",
   "to form|make|create|shape|complete|begin|finish|start the|a|an|next|last|final? last|next|final? loop|sp|ch-sp|lp|corner|armhole|armholes|underarm|underarms|point|point|shell|opening|thumb|buttonhole|neck|body|sleeve|row|cuff|brim|hat|crown|hem|rnd|round|toe|heel|strap|yoke|first|second",
@@ -44,16 +59,120 @@ const PHRASES: readonly string[] = [
   "being|taking careful|care not|to work|twist|tighten|keep not|too|to|the|chain|tight|stretch|twist|ch? chain|tightly|ch|the? chain|ch?",
   "making|being|make|be sure|careful|certain not|to|that|you not|do|have|work|twist|the|keep? twist|chain|the? chain|ch|sts|work?",
   "end|ending|ends|finishing at|on the? other|left|right|neck|armhole|sleeve|front|side|same|outer|inner edge|side|end|seam|front|sleeve|armhole edge|side|end?",
-  "do|does not", "hereafter", "here and throughout|after", "throughout", "to correspond", "ending|end to correspond|match",
+  "do|does not",
+  "hereafter",
+  "here and throughout|after",
+  "throughout",
+  "to correspond",
+  "ending|end to correspond|match",
 ];
 
 /** Words that join steps and say nothing themselves. */
 const FILLERS = new Set([
-  "then", "and", "now", "next", "also", "work", "make", "working", "making", "do", "continue", "cont", "continuing", "begin", "start", "starting", "beginning", "you", "will", "should", "just", "by", "so", "that", "there", "thus", "still", "again", "crochet", "to", "with", "in", "more", "only", "but", "the", "a", "at", "all", "of", "for", "as", "once", "from", "place", "here", "simply", "end", "ending", "finish", "it", "them", "row", "rnd", "round", "worked", "proceed", "pattern", "patt", "instructions", "instead", "first", "repeat", "st", "sts",
+  "then",
+  "and",
+  "now",
+  "next",
+  "also",
+  "work",
+  "make",
+  "working",
+  "making",
+  "do",
+  "continue",
+  "cont",
+  "continuing",
+  "begin",
+  "start",
+  "starting",
+  "beginning",
+  "you",
+  "will",
+  "should",
+  "just",
+  "by",
+  "so",
+  "that",
+  "there",
+  "thus",
+  "still",
+  "again",
+  "crochet",
+  "to",
+  "with",
+  "in",
+  "more",
+  "only",
+  "but",
+  "the",
+  "a",
+  "at",
+  "all",
+  "of",
+  "for",
+  "as",
+  "once",
+  "from",
+  "place",
+  "here",
+  "simply",
+  "end",
+  "ending",
+  "finish",
+  "it",
+  "them",
+  "row",
+  "rnd",
+  "round",
+  "worked",
+  "proceed",
+  "pattern",
+  "patt",
+  "instructions",
+  "instead",
+  "first",
+  "repeat",
+  "st",
+  "sts",
 ]);
 
 /** Fillers that only count as nothing beside other words; left alone at a step's end they would hide something. */
-const WEAK = new Set(["to", "with", "in", "the", "a", "at", "all", "of", "for", "as", "by", "from", "end", "ending", "row", "rnd", "round", "place", "it", "them", "first", "repeat", "finish", "pattern", "patt", "instructions", "st", "sts", "more", "so", "that", "there", "beginning", "starting"]);
+const WEAK = new Set([
+  "to",
+  "with",
+  "in",
+  "the",
+  "a",
+  "at",
+  "all",
+  "of",
+  "for",
+  "as",
+  "by",
+  "from",
+  "end",
+  "ending",
+  "row",
+  "rnd",
+  "round",
+  "place",
+  "it",
+  "them",
+  "first",
+  "repeat",
+  "finish",
+  "pattern",
+  "patt",
+  "instructions",
+  "st",
+  "sts",
+  "more",
+  "so",
+  "that",
+  "there",
+  "beginning",
+  "starting",
+]);
 
 /** "for lower edge", "at heel", "Beginning at neck edge": only words that tell a person where, to the end of the step. */
 function readWhereabouts(reading: Reading): Clause | null {
@@ -61,7 +180,8 @@ function readWhereabouts(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept("beginning|beg|starting|start|now|work");
-    if (!cursor.accept("for|at|on|to|from|along|near|across|around|down|up|toward|towards|in|of|above|over")) return null;
+    if (!cursor.accept("for|at|on|to|from|along|near|across|around|down|up|toward|towards|in|of|above|over"))
+      return null;
     const from = cursor.at;
     while (cursor.isWord() && PLACE_WORDS.has(cursor.key()) && cursor.at - from < 8) cursor.at += 1;
     if (cursor.at === from || !(cursor.isBoundary() || cursor.isOpener() || cursor.isMark("-"))) return null;
@@ -69,14 +189,21 @@ function readWhereabouts(reading: Reading): Clause | null {
   });
 }
 
+/** No sentence of talk is longer, in tokens. */
+const LONGEST_TALK = 90;
+
 /** How sentences begin that talk to the maker and order no stitch. */
 const TALKERS = new Set(
-  "you we i this that it these those there if when while once your my our here remember note tip hint be make don't dont try fold put use lay pin decide determine see read please now then so because after before as keep take pull wear enjoy leave set hold slide smooth place continue continuing follow check measure feel adjust simply finished finish secure insert bring count add both like since although unless until again all each tie wrap flip flatten gather thread repeat fit give let look do alternate using with only rejoice congratulations yay well done time".split(" "),
+  "you we i this that it these those there if when while once your my our here remember note tip hint be make don't dont try fold put use lay pin decide determine see read please now then so because after before as keep take pull wear enjoy leave set hold slide smooth place continue continuing follow check measure feel adjust simply finished finish secure insert bring count add both like since although unless until again all each tie wrap flip flatten gather thread repeat fit give let look do alternate using with only rejoice congratulations yay well done time".split(
+    " ",
+  ),
 );
 
 /** A word that orders a stitch or changes the work: a sentence that holds one is more than talk. */
 const ORDERS = new Set(
-  "ch chain chains turn join rep repeat skip sk miss sl ss slip inc dec increase decrease increasing decreasing yo turning row rows rnd rnds round rounds stitch stitches st sts sp sps loop loops every".split(" "),
+  "ch chain chains turn join rep repeat skip sk miss sl ss slip inc dec increase decrease increasing decreasing yo turning row rows rnd rnds round rounds stitch stitches st sts sp sps loop loops every".split(
+    " ",
+  ),
 );
 
 /** Talk: a whole sentence without a figure, a stitch or an order, that begins as talk does. */
@@ -88,15 +215,37 @@ export function readTalk(reading: Reading): Clause | null {
     const handling = cursor.fits("fold|put|lay|pin|sew|stuff|place|flip|flatten|tie|gather|hold") > 0;
     let words = 0;
     while (!cursor.done && !cursor.fits(".|;|!|?|:") && !cursor.isOpener()) {
+      if (words > LONGEST_TALK) return null;
       const token = cursor.token();
       if (token?.is === "number" && !token.word) return null;
       if (token?.is === "mark" && (token.text === "*" || token.text === "**")) return null;
-      if (token?.is === "word" && ((ORDERS.has(token.norm) && !(handling && /^(row|rows|round|rounds|rnd|loop|loops|all|every|turn|slip)$/u.test(token.norm))) || stitchAt(cursor, reading, 0, false))) return null;
+      if (
+        token?.is === "word" &&
+        ((ORDERS.has(token.norm) &&
+          !(handling && /^(row|rows|round|rounds|rnd|loop|loops|all|every|turn|slip)$/u.test(token.norm))) ||
+          stitchAt(cursor, reading, 0, false))
+      )
+        return null;
       cursor.at += 1;
       words += 1;
     }
     return words >= 3 ? { kind: "aside", span: cursor.spanFrom(start) } : null;
   });
+}
+
+/** "last row", "Row 9", "9th round". */
+function acceptOneRow(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (cursor.accept("last|final row|rnd|round")) return true;
+  if (
+    cursor.fits("row|rnd|round|rd")
+      ? cursor.isNumber(1)
+      : cursor.isNumber() && cursor.fits("row|rnd|round", 1)
+  ) {
+    cursor.at += 2;
+    return true;
+  }
+  return false;
 }
 
 /**
@@ -109,14 +258,20 @@ export function readAtRowEnd(reading: Reading): Clause | null {
     const start = cursor.at;
     if (!cursor.accept("at|on the? end of")) return null;
     cursor.accept("the");
-    const one = cursor.accept("last|final row|rnd|round") || (cursor.accept("row|rnd|round|rd") && cursor.isNumber() && (cursor.at += 1) > 0) || (cursor.isNumber() && cursor.fits("row|rnd|round", 1) && (cursor.at += 2) > 0);
-    if (!one || cursor.isOpener() || cursor.isMark("-")) return null;
+    if (!acceptOneRow(reading) || cursor.isOpener() || cursor.isMark("-")) return null;
     cursor.accept(",|:");
     const from = cursor.at;
     let works = false;
     while (!cursor.done && !cursor.fits(".|;")) {
       const token = cursor.token();
-      if (token?.is === "number" || (token?.is === "word" && stitchAt(cursor, reading, 0, false) && !/^(sl|ss|slst|slip)$/u.test(token.norm))) works = true;
+      if (cursor.at - from > LONGEST_TALK) return null;
+      if (
+        token?.is === "number" ||
+        (token?.is === "word" &&
+          stitchAt(cursor, reading, 0, false) &&
+          !/^(sl|ss|slst|slip)$/u.test(token.norm))
+      )
+        works = true;
       cursor.at += 1;
     }
     const span = cursor.spanFrom(start);
@@ -131,9 +286,21 @@ function readToBoundary(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept("and|but|by|then");
-    const care = cursor.accept("being|be|taking|take|making|make very? careful|care|sure|certain") || cursor.accept("very? careful|carefully not|to");
-    const tail = !care && cursor.accept("leave|leaving|with a|an|enough|about|approx? very? long|short|small|enough?") && tailAhead(reading);
-    const other = !care && !tail && cursor.at === start && (cursor.accept("or for|to|enough|use|until|any|more|less|as|desired|length|size|try|you|work|ch|if") || cursor.accept("working|worked|work behind|in-front|around") || cursor.accept("working|worked? in front of") || cursor.accept("using|with stitch|st? markers|pins"));
+    const care =
+      cursor.accept("being|be|taking|take|making|make very? careful|care|sure|certain") ||
+      cursor.accept("very? careful|carefully not|to");
+    const tail =
+      !care &&
+      cursor.accept("leave|leaving|with a|an|enough|about|approx? very? long|short|small|enough?") &&
+      tailAhead(reading);
+    const other =
+      !care &&
+      !tail &&
+      cursor.at === start &&
+      (cursor.accept("or for|to|enough|use|until|any|more|less|as|desired|length|size|try|you|work|ch|if") ||
+        cursor.accept("working|worked|work behind|in-front|around") ||
+        cursor.accept("working|worked? in front of") ||
+        cursor.accept("using|with stitch|st? markers|pins"));
     if (!care && !tail && !other) return null;
     while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
     return { kind: "aside", span: cursor.spanFrom(start) };
@@ -145,7 +312,8 @@ function tailAhead(reading: Reading): boolean {
   const { cursor } = reading;
   for (let ahead = 0; ahead < 6; ahead += 1) {
     if (cursor.isBoundary(ahead)) return false;
-    if (cursor.fits("tail|end|yarn|inch|inches|cm|ends|tails|length", ahead) || cursor.isMark('"', ahead)) return true;
+    if (cursor.fits("tail|end|yarn|inch|inches|cm|ends|tails|length", ahead) || cursor.isMark('"', ahead))
+      return true;
     if (cursor.fits("st|sts|stitch|stitches|ch|chs|chains|unworked|sc|dc|hdc|tr", ahead)) return false;
   }
   return false;
@@ -156,11 +324,15 @@ function readCheck(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    const said = cursor.accept("to measure|reach about|approx|approximately?") || cursor.accept("measuring|about|approx|approximately|roughly");
+    const said =
+      cursor.accept("to measure|reach about|approx|approximately?") ||
+      cursor.accept("measuring|about|approx|approximately|roughly");
     const measure = said ? readMeasure(reading) : null;
     if (!measure) return null;
     cursor.accept("wide|long|deep|tall|across|in|from length|width|beg?");
-    return cursor.isBoundary() || cursor.fits("or|and|,") ? { kind: "aside", span: cursor.spanFrom(start) } : null;
+    return cursor.isBoundary() || cursor.fits("or|and|,")
+      ? { kind: "aside", span: cursor.spanFrom(start) }
+      : null;
   });
 }
 
@@ -172,7 +344,10 @@ export function readAside(reading: Reading): Clause | null {
     const where = readWhereabouts(reading) ?? readToBoundary(reading) ?? readCheck(reading);
     if (where) return where;
     // "Next row, work 70 sts": the label of a step told in a sentence.
-    if (cursor.accept("next|following|last|first|second|third|final row|rnd|round|time") && (cursor.isBoundary() || cursor.isMark("-") || cursor.fits("work|sc|dc|hdc|ch|slip|sl|*|skip"))) {
+    if (
+      cursor.accept("next|following|last|first|second|third|final row|rnd|round|time") &&
+      (cursor.isBoundary() || cursor.isMark("-") || cursor.fits("work|sc|dc|hdc|ch|slip|sl|*|skip"))
+    ) {
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
     cursor.at = start;

@@ -1,4 +1,5 @@
 import { readClaim } from "../claims.ts";
+import { stitchAt } from "../stitch-words.ts";
 import type { Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import { readCountsAs } from "./chains.ts";
@@ -80,7 +81,11 @@ export function attachCounting(reading: Reading, counts: CountsAs): boolean {
   for (let back = out.length - 1; back >= 0 && back >= out.length - 4; back -= 1) {
     const clause = out[back] as Clause;
     if (clause.kind === "chain") {
-      out[back] = { ...clause, countsAs: counts, span: { from: clause.span.from, to: back === out.length - 1 ? counts.span.to : clause.span.to } };
+      out[back] = {
+        ...clause,
+        countsAs: counts,
+        span: { from: clause.span.from, to: back === out.length - 1 ? counts.span.to : clause.span.to },
+      };
       return true;
     }
     if (clause.kind === "work" && clause.target.from === "hook") {
@@ -113,12 +118,19 @@ function readRepeatOrGroup(reading: Reading, open: number, close: number): reado
     if (body.length === 0) return null;
     cursor.at = close + 1;
     const inner: RepeatClause | null = stop
-      ? { kind: "repeat", span: { from: cursor.spanFrom(open).from, to: Math.max(stop.span.to, cursor.spanFrom(open).to) }, body: settleAlone(body), stop, style: "bracket" }
+      ? {
+          kind: "repeat",
+          span: { from: cursor.spanFrom(open).from, to: Math.max(stop.span.to, cursor.spanFrom(open).to) },
+          body: settleAlone(body),
+          stop,
+          style: "bracket",
+        }
       : null;
     cursor.at = end;
     readEndAtInner(reading);
     const span = cursor.spanFrom(open);
-    if (place) return [{ kind: "group", span, body: inner ? [inner] : body, target: place.target }] satisfies Clause[];
+    if (place)
+      return [{ kind: "group", span, body: inner ? [inner] : body, target: place.target }] satisfies Clause[];
     return [{ ...(inner as RepeatClause), span: { from: span.from, to: span.to } }] satisfies Clause[];
   });
   if (!found) reading.claims.length = claims;
@@ -128,7 +140,14 @@ function readRepeatOrGroup(reading: Reading, open: number, close: number): reado
 /** "6 times", "x 9", "twice", "*6", "across", "Repeat 6 times". */
 function stopAfter(reading: Reading): Stop | null {
   const { cursor } = reading;
-  if (cursor.isMark("*") && cursor.isNumber(1) && (cursor.isBoundary(2) || cursor.fits("times|time|x|-|=", 2) > 0 || cursor.isOpener(2) || cursor.isMark("*", 2))) {
+  if (
+    cursor.isMark("*") &&
+    cursor.isNumber(1) &&
+    (cursor.isBoundary(2) ||
+      cursor.fits("times|time|x|-|=", 2) > 0 ||
+      cursor.isOpener(2) ||
+      cursor.isMark("*", 2))
+  ) {
     cursor.at += 1;
     const start = cursor.at - 1;
     const times = readAmount(reading);
@@ -143,7 +162,10 @@ function stopAfter(reading: Reading): Stop | null {
     if (!cursor.accept("rep|repeat|repeated|rpt")) return null;
     if (cursor.accept("from|between|instructions|what")) return null;
     cursor.accept("this|these|the|in? sequence|pattern|brackets|parentheses|section|bracket?");
-    return readStop(reading, true, true) ?? (cursor.isBoundary() ? ({ by: "unsaid", span: cursor.emptyHere() } satisfies Stop) : null);
+    return (
+      readStop(reading, true, true) ??
+      (cursor.isBoundary() ? ({ by: "unsaid", span: cursor.emptyHere() } satisfies Stop) : null)
+    );
   });
 }
 
@@ -158,15 +180,27 @@ function readBracketClaim(reading: Reading, open: number, close: number): readon
       return found && cursor.done ? found : null;
     });
     if (!claim) return null;
-    const stitchy = claim.parts.some((part) => part.kind !== "any" && part.kind !== "unit" && part.kind !== "ch-sp");
-    const worked = reading.out.some((clause) => clause.kind !== "chain" && clause.kind !== "aside" && clause.kind !== "turn");
+    const stitchy = claim.parts.some(
+      (part) => part.kind !== "any" && part.kind !== "unit" && part.kind !== "ch-sp",
+    );
+    const worked = reading.out.some(
+      (clause) => clause.kind !== "chain" && clause.kind !== "aside" && clause.kind !== "turn",
+    );
     // "sc in each row end (18 sc), ...": what the step before came to, in the middle of the row.
     const last = reading.out[reading.out.length - 1];
-    if (stitchy && last?.kind === "work" && last.target.ref === "each" && claim.parts.length === 1 && claim.parts[0]?.kind === last.stitch && !tailAfter(reading, close + 1)) {
+    if (
+      stitchy &&
+      last?.kind === "work" &&
+      last.target.ref === "each" &&
+      claim.parts.length === 1 &&
+      claim.parts[0]?.kind === last.stitch &&
+      !tailAfter(reading, close + 1)
+    ) {
       cursor.at = close + 1;
       return [{ kind: "aside", span: cursor.spanFrom(open) }];
     }
-    if (stitchy && !claim.change && (!worked || !tailAfter(reading, close + 1)) && reading.depth === 0) return null;
+    if (stitchy && !claim.change && (!worked || !tailAfter(reading, close + 1)) && reading.depth === 0)
+      return null;
     if (stitchy && reading.depth > 0) return null;
     cursor.at = close + 1;
     const span = cursor.spanFrom(open);
@@ -181,7 +215,8 @@ function pushClaim(reading: Reading, claim: import("../tree.ts").Claim): void {
   reading.claims.push(claim);
 }
 
-const TAIL_WORDS = "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|1|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
+const TAIL_WORDS =
+  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|1|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
 
 /** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
 function tailAfter(reading: Reading, from: number): boolean {
@@ -203,7 +238,9 @@ function readNamedBracket(reading: Reading, open: number, close: number): readon
     if (!named) return null;
     const words = nameOf(cursor.wordsFrom(open + 1));
     cursor.at = close + 1;
-    return nameLast(reading, words, cursor.spanFrom(open).to) ? [] : [{ kind: "aside", span: cursor.spanFrom(open) }];
+    return nameLast(reading, words, cursor.spanFrom(open).to)
+      ? []
+      : [{ kind: "aside", span: cursor.spanFrom(open) }];
   });
 }
 
@@ -221,7 +258,11 @@ export function readMade(reading: Reading): boolean {
 }
 
 export function nameOf(words: string): string {
-  return words.toLowerCase().replace(/\s+(made|formed|completed|created|complete|worked|done)$/u, "").replace(/^(a|an|the|first|1st|1|one|beginning|beg) /u, "").trim();
+  return words
+    .toLowerCase()
+    .replace(/\s+(made|formed|completed|created|complete|worked|done)$/u, "")
+    .replace(/^(a|an|the|first|1st|1|one|beginning|beg) /u, "")
+    .trim();
 }
 
 /** Gives a name to the stitch or group just read. */
@@ -234,7 +275,8 @@ export function nameLast(reading: Reading, name: string, to: number): boolean {
 }
 
 /** "(see notes)", "(or ch 40)", "(about 11 inches)": what begins like this orders nothing. */
-const TALK_HEADS = "see|or|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
+const TALK_HEADS =
+  "see|or|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
 
 function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
   const { cursor } = reading;
@@ -258,11 +300,20 @@ function readPlain(reading: Reading, open: number, close: number): readonly Clau
     if (!unread || isTalk(reading, open, close)) return [{ kind: "aside", span }];
     return [{ kind: "remark", span, words: reading.words(span) }];
   }
-  const bare = body.every((clause) => clause.kind === "chain" || (clause.kind === "work" && clause.target.ref === "here"));
+  const bare = body.every(
+    (clause) => clause.kind === "chain" || (clause.kind === "work" && clause.target.ref === "here"),
+  );
   const stitches = body.filter((clause) => clause.kind === "work").length;
   if (bare && stitches >= 2) {
     const next = { span: { from: span.to, to: span.to }, ref: "next", what: { is: "any" } } as const;
-    return [{ kind: "choice", span, form: "bracket-group-or-sequence", options: [body, [{ kind: "group", span, body, target: next }]] }];
+    return [
+      {
+        kind: "choice",
+        span,
+        form: "bracket-group-or-sequence",
+        options: [body, [{ kind: "group", span, body, target: next }]],
+      },
+    ];
   }
   return body;
 }
@@ -272,14 +323,27 @@ function readExplained(reading: Reading, open: number, close: number): readonly 
   const { cursor, out } = reading;
   const last = out[out.length - 1];
   const before = cursor.tokens[open - 1];
-  if (last?.kind !== "work" || last.target.ref === "here" || !before || before.span.to !== last.span.to) return null;
-  if (!/^(v-stitch|shell|fan|cluster|puff|bobble|popcorn|picot|inc|dec|y-stitch)$|-(shell|cluster|puff|bobble|popcorn|v-stitch)$/u.test(last.stitch) && !isSpecial(reading, last.stitch)) return null;
+  if (last?.kind !== "work" || last.target.ref === "here" || !before || before.span.to !== last.span.to)
+    return null;
+  if (
+    !/^(v-stitch|shell|fan|cluster|puff|bobble|popcorn|picot|inc|dec|y-stitch)$|-(shell|cluster|puff|bobble|popcorn|v-stitch)$/u.test(
+      last.stitch,
+    ) &&
+    !isSpecial(reading, last.stitch)
+  )
+    return null;
   const claims = reading.claims.length;
   cursor.at = open + 1;
   const body = reading.inside(close);
   reading.claims.length = claims;
   cursor.at = close + 1;
-  const bare = body.length > 0 && body.every((clause) => clause.kind === "chain" || (clause.kind === "work" && (clause.target.ref === "here" || clause.target.ref === "same")));
+  const bare =
+    body.length > 0 &&
+    body.every(
+      (clause) =>
+        clause.kind === "chain" ||
+        (clause.kind === "work" && (clause.target.ref === "here" || clause.target.ref === "same")),
+    );
   return bare ? [{ kind: "aside", span: cursor.spanFrom(open) }] : null;
 }
 
@@ -288,13 +352,14 @@ function isSpecial(reading: Reading, code: string): boolean {
   return false;
 }
 
-/** No stitch is worked by these words: prose without a number. */
+/** No stitch is worked by these words: prose without a number and without the name of a stitch. */
 function isTalk(reading: Reading, open: number, close: number): boolean {
   const { cursor } = reading;
   for (let at = open + 1; at < close; at += 1) {
     const token = cursor.tokens[at];
     if (token?.is === "number" && !token.word) return false;
     if (token?.is === "mark" && (token.text === "*" || token.text === "**")) return false;
+    if (token?.is === "word" && stitchAt(cursor, reading, at - cursor.at, false)) return false;
   }
   return true;
 }

@@ -5,8 +5,16 @@ import { made, type Reading } from "./reading.ts";
 
 const CHAIN = "ch|chs|chain|chains|chained";
 const THROUGHOUT = [
-  "here|now and throughout|through|after|hereafter|always", "here and in|on|at? all? following|subsequent|every|later? rows|rnds|rounds|row",
-  "throughout", "at the? beg|beginning|start of each|every|all row|rnd|round|rows|rounds|rnds", "on|in|for all|every|each|following row|rnd|round|rows|rounds|rnds", "every time|row|round", "throughout the? pattern|piece|garment", "from now on", "and throughout", "always",
+  "here|now and throughout|through|after|hereafter|always",
+  "here and in|on|at? all? following|subsequent|every|later? rows|rnds|rounds|row",
+  "throughout",
+  "at the? beg|beginning|start of each|every|all row|rnd|round|rows|rounds|rnds",
+  "on|in|for all|every|each|following row|rnd|round|rows|rounds|rnds",
+  "every time|row|round",
+  "throughout the? pattern|piece|garment",
+  "from now on",
+  "and throughout",
+  "always",
 ];
 
 /** "ch 3", "3 ch", "ch-3", "make 58 ch", "a chain of 58 sts", "ch a multiple of 8 + 5". */
@@ -26,7 +34,11 @@ export function readChain(reading: Reading): ChainClause | null {
   cursor.accept("st|sts|stitch|stitches");
   cursor.accept("very? loosely|tightly") || cursor.accept("more|total");
   const chain = made<ChainClause>({
-    kind: "chain", span: cursor.spanFrom(start), count: count.amount, multiple: count.multiple, countsAs: undefined,
+    kind: "chain",
+    span: cursor.spanFrom(start),
+    count: count.amount,
+    multiple: count.multiple,
+    countsAs: undefined,
   });
   return chain;
 }
@@ -57,12 +69,15 @@ function countOfChains(reading: Reading): Counted | null {
   const amount = readAmount(reading);
   if (amount) return { amount };
   // A bare "ch" is one chain, but only where the step ends with it: "ch, turn".
-  if (cursor.at === start + 1 && (cursor.isBoundary() || cursor.fits("turn|and turn"))) return { amount: { span: word, values: [1] } };
+  if (cursor.at === start + 1 && (cursor.isBoundary() || cursor.fits("turn|and turn")))
+    return { amount: { span: word, values: [1] } };
   return null;
 }
 
 /** "a multiple of 8 + 5", "any multiple of 6 sts plus 1". */
-export function readMultiple(reading: Reading): { of: number; plus: number; span: { from: number; to: number } } | null {
+export function readMultiple(
+  reading: Reading,
+): { of: number; plus: number; span: { from: number; to: number } } | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
@@ -100,7 +115,10 @@ export function readMultiple(reading: Reading): { of: number; plus: number; span
 
 /** "ch-2 sp" names a place; so does "3 ch sp". */
 function isPlaceHere(reading: Reading): boolean {
-  return reading.cursor.fits("-? sp|sps|space|spaces|loop|loops|lp|lps|arch|arches") > 0 && reading.cursor.fits("loop") === 0;
+  return (
+    reading.cursor.fits("-? sp|sps|space|spaces|loop|loops|lp|lps|arch|arches") > 0 &&
+    reading.cursor.fits("loop") === 0
+  );
 }
 
 /**
@@ -111,7 +129,9 @@ export function readCountsAs(reading: Reading): CountsAs | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    cursor.accept("this|the|beg|beginning|turning|it|first|skipped|these|missed|starting|and|which|note|skip|t");
+    cursor.accept(
+      "this|the|beg|beginning|turning|it|first|skipped|these|missed|starting|and|which|note|skip|t",
+    );
     cursor.accept("turning|beg|beginning|starting|first|skipped|missed|ch");
     if (cursor.isNumber() && cursor.fits("skipped|missed|ch|chs|chains|missed", 1)) cursor.at += 1;
     cursor.accept("skipped|missed|unworked");
@@ -160,8 +180,12 @@ function readNegative(reading: Reading): boolean {
 function readVerb(reading: Reading): boolean {
   const { cursor } = reading;
   return (
-    cursor.accept("counts|count|counted|counting|acts|act|acting|serves|serve|stands|stand|considered|treated|works|replaces|replace|replacing|equals|equal|is|are|made as|for|towards|to|the? for?") ||
-    cursor.accept("counts|count|counted|counting|acts|act|acting|replaces|replace|replacing|equals|equal|forms|makes|is|are|represents") ||
+    cursor.accept(
+      "counts|count|counted|counting|acts|act|acting|serves|serve|stands|stand|considered|treated|works|replaces|replace|replacing|equals|equal|is|are|made as|for|towards|to|the? for?",
+    ) ||
+    cursor.accept(
+      "counts|count|counted|counting|acts|act|acting|replaces|replace|replacing|equals|equal|forms|makes|is|are|represents",
+    ) ||
     cursor.accept("=") ||
     cursor.accept("in place|lieu|instead of") ||
     cursor.accept("as a? replacement|substitute|stand-in for|of") ||

@@ -5,10 +5,73 @@ import { made, type Reading } from "./reading.ts";
 import { readPlace } from "./targets.ts";
 
 const NAMES = new Set([
-  "white", "cream", "black", "grey", "gray", "red", "blue", "green", "yellow", "pink", "orange", "purple", "brown", "beige", "navy", "teal", "lilac", "rose", "gold", "silver", "ivory", "turquoise", "lavender", "mint", "peach", "aqua", "coral", "tan", "ecru", "mustard", "burgundy", "charcoal", "natural", "mauve", "violet", "maroon", "olive", "rust", "denim", "plum", "wine", "sky", "lime",
+  "white",
+  "cream",
+  "black",
+  "grey",
+  "gray",
+  "red",
+  "blue",
+  "green",
+  "yellow",
+  "pink",
+  "orange",
+  "purple",
+  "brown",
+  "beige",
+  "navy",
+  "teal",
+  "lilac",
+  "rose",
+  "gold",
+  "silver",
+  "ivory",
+  "turquoise",
+  "lavender",
+  "mint",
+  "peach",
+  "aqua",
+  "coral",
+  "tan",
+  "ecru",
+  "mustard",
+  "burgundy",
+  "charcoal",
+  "natural",
+  "mauve",
+  "violet",
+  "maroon",
+  "olive",
+  "rust",
+  "denim",
+  "plum",
+  "wine",
+  "sky",
+  "lime",
 ]);
 const CODES = new Set(["mc", "cc", "ca", "cb", "cc1", "cc2", "cc3", "cd", "ce"]);
-const SHADES = new Set(["main", "contrast", "contrasting", "first", "second", "third", "light", "dark", "pale", "bright", "new", "next", "other", "old", "deep", "medium", "navy", "nose", "body", "skin"]);
+const SHADES = new Set([
+  "main",
+  "contrast",
+  "contrasting",
+  "first",
+  "second",
+  "third",
+  "light",
+  "dark",
+  "pale",
+  "bright",
+  "new",
+  "next",
+  "other",
+  "old",
+  "deep",
+  "medium",
+  "navy",
+  "nose",
+  "body",
+  "skin",
+]);
 
 /** Number of tokens a colour's name takes here, 0 where none stands. */
 export function colourHere(reading: Reading, ahead = 0): number {
@@ -17,8 +80,10 @@ export function colourHere(reading: Reading, ahead = 0): number {
   if (token?.is !== "word") return 0;
   for (const colour of context.colours) {
     const parts = colour.toLowerCase().split(/\s+/u);
-    if (parts.length > 1 && parts.every((part, index) => cursor.key(ahead + index) === part)) return parts.length;
-    if (parts.length === 1 && (/^\p{Lu}$/u.test(colour) ? token.text === colour : token.norm === parts[0])) return 1;
+    if (parts.length > 1 && parts.every((part, index) => cursor.key(ahead + index) === part))
+      return parts.length;
+    if (parts.length === 1 && (/^\p{Lu}$/u.test(colour) ? token.text === colour : token.norm === parts[0]))
+      return 1;
   }
   if (CODES.has(token.norm)) return 1;
   if (NAMES.has(token.norm)) return 1;
@@ -30,11 +95,32 @@ export function colourHere(reading: Reading, ahead = 0): number {
   // "drop Tangerine": a name that no list has, written as a name and standing where a yarn must.
   if (ahead === 0 && isLooseName(reading)) return 1;
   // A capital letter alone names a yarn: "with A". "A" at the head of a sentence is an article, so it needs an end after it.
-  if (/^\p{Lu}$/u.test(token.text) && (token.text !== "A" || cursor.isBoundary(ahead + 1) || cursor.fits("in|with|and|to|at|on|for|of", ahead + 1) > 0)) return 1;
+  if (
+    /^\p{Lu}$/u.test(token.text) &&
+    (token.text !== "A" ||
+      cursor.isBoundary(ahead + 1) ||
+      cursor.fits("in|with|and|to|at|on|for|of", ahead + 1) > 0)
+  )
+    return 1;
   return 0;
 }
 
-const NAMERS = new Set(["with", "using", "drop", "cut", "attach", "join", "to", "carry", "break", "rejoin", "pick", "colour", "color", "and"]);
+const NAMERS = new Set([
+  "with",
+  "using",
+  "drop",
+  "cut",
+  "attach",
+  "join",
+  "to",
+  "carry",
+  "break",
+  "rejoin",
+  "pick",
+  "colour",
+  "color",
+  "and",
+]);
 
 /** A capitalised word in the middle of a sentence after "with", "drop", "attach" that is no word of the craft. */
 function isLooseName(reading: Reading): boolean {
@@ -42,8 +128,14 @@ function isLooseName(reading: Reading): boolean {
   const token = cursor.token();
   const before = cursor.tokens[cursor.at - 1];
   if (token?.is !== "word" || before?.is !== "word" || !NAMERS.has(before.norm)) return false;
-  if (!/^\p{Lu}\p{Ll}{3,}$/u.test(token.text) || (before.norm === "and" && !/^\p{Ll}/u.test(before.text))) return false;
-  if (/^(right|wrong|yarn|color|colour|back|front|sleeve|next|first|last|round|row|magic|single|double|half|treble|slip|same|each|every|top|main|size|both|work|chain|this|that|your|join|ring|loop|marker|left|body|neck|hook|turn)/iu.test(token.text)) return false;
+  if (!/^\p{Lu}\p{Ll}{3,}$/u.test(token.text) || (before.norm === "and" && !/^\p{Ll}/u.test(before.text)))
+    return false;
+  if (
+    /^(right|wrong|yarn|color|colour|back|front|sleeve|next|first|last|round|row|magic|single|double|half|treble|slip|same|each|every|top|main|size|both|work|chain|this|that|your|join|ring|loop|marker|left|body|neck|hook|turn)/iu.test(
+      token.text,
+    )
+  )
+    return false;
   return stitchAt(cursor, reading, 0, false) === null;
 }
 
@@ -70,7 +162,17 @@ export function readColourName(reading: Reading): string | null {
   return null;
 }
 
-const CHANGES = ["and", "cut|break", "change|switch|changing|switching|swap yarn|color|colour|yarns to", "changing|change|changes|switch|switching|changed over? to|into|back?", "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?", "switching|changing|pick|picking up", "with|using|use|in", "drop|dropping", "carry|carrying"];
+const CHANGES = [
+  "and",
+  "cut|break",
+  "change|switch|changing|switching|swap yarn|color|colour|yarns to",
+  "changing|change|changes|switch|switching|changed over? to|into|back?",
+  "change|switch|changing|swap|alternate|alternating color|colour|colors|colours|yarn|yarns? to?",
+  "switching|changing|pick|picking up",
+  "with|using|use|in",
+  "drop|dropping",
+  "carry|carrying",
+];
 
 /** "changing to B in last sc", "change to B", "with A", "using cream". */
 export function readColour(reading: Reading): Clause | null {
@@ -86,7 +188,7 @@ export function readColour(reading: Reading): Clause | null {
       const token = cursor.tokens[start];
       const said = token?.is === "word" && /^(chang|switch)/u.test(token.norm);
       cursor.at = changed;
-      if (said && cursor.fits("color|colour|yarn|in|at|as|every|each|on|,|.") ) {
+      if (said && cursor.fits("color|colour|yarn|in|at|as|every|each|on|,|.")) {
         cursor.accept("color|colour|colors|yarn");
         skipPlace(reading);
         return { kind: "aside", span: cursor.spanFrom(start) };
@@ -110,13 +212,23 @@ export function readColour(reading: Reading): Clause | null {
 function skipPlace(reading: Reading): void {
   const { cursor } = reading;
   cursor.attempt(() => {
-    if (!cursor.accept("in|at|on|during|when|as|over the? last|final|end|yo|yoh|pull|next|loop|same|each|every")) return null;
-    while (!cursor.isBoundary() && !cursor.fits("turn|ch|join|rep|repeat|and") && !cursor.isOpener() && !cursor.isMark("-")) cursor.at += 1;
+    if (
+      !cursor.accept("in|at|on|during|when|as|over the? last|final|end|yo|yoh|pull|next|loop|same|each|every")
+    )
+      return null;
+    while (
+      !cursor.isBoundary() &&
+      !cursor.fits("turn|ch|join|rep|repeat|and") &&
+      !cursor.isOpener() &&
+      !cursor.isMark("-")
+    )
+      cursor.at += 1;
     return true;
   });
 }
 
-const MARK_VERBS = "place|put|pm|insert|add|attach|hang|mark|marking|placing|move|moving|remove|removing|replace|slip|use|carry";
+const MARK_VERBS =
+  "place|put|pm|insert|add|attach|hang|mark|marking|placing|move|moving|remove|removing|replace|slip|use|carry";
 
 /** "pm in next st", "move marker up", "remove marker", "mark first st". */
 export function readMarker(reading: Reading): MarkerClause | null {
@@ -126,7 +238,7 @@ export function readMarker(reading: Reading): MarkerClause | null {
     const verb = cursor.key();
     if (!cursor.accept(MARK_VERBS)) return null;
     const marks = verb === "pm" || verb === "mark" || verb === "marking";
-    cursor.accept("and replace") ;
+    cursor.accept("and replace");
     cursor.accept("a|an|the|your|another|one|stitch|st");
     cursor.accept("stitch|st|contrasting|removable|second|locking|yarn");
     cursor.accept("stitch|st");
@@ -142,11 +254,22 @@ export function readMarker(reading: Reading): MarkerClause | null {
     cursor.accept("up");
     const place = readPlace(reading, marks && !noun);
     if (!place && marks && !noun && verb !== "pm") return null;
-    const action = verb.startsWith("mov") || verb === "slip" || verb === "carry" ? "move" : verb.startsWith("remov") ? "remove" : "place";
+    const action =
+      verb.startsWith("mov") || verb === "slip" || verb === "carry"
+        ? "move"
+        : verb.startsWith("remov")
+          ? "remove"
+          : "place";
     if ((!place && !cursor.fits("and")) || cursor.fits("to mark|indicate|as|for|up|each|on|at")) {
       while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
     }
-    return made<MarkerClause>({ kind: "marker", span: cursor.spanFrom(start), action, name, target: place?.target ?? null });
+    return made<MarkerClause>({
+      kind: "marker",
+      span: cursor.spanFrom(start),
+      action,
+      name,
+      target: place?.target ?? null,
+    });
   });
 }
 
@@ -171,9 +294,11 @@ export function readHook(reading: Reading): HookClause | null {
       readAmount(reading);
       cursor.accept("/");
       const size = readAmount(reading);
-      cursor.accept("mm") && (mm = size);
+      if (cursor.accept("mm")) mm = size;
     }
-    cursor.attempt(() => (cursor.isOpener() && cursor.fits("us|size|uk|g|h|i|j|k|f|e", 1) ? ((cursor.at = (cursor.partner[cursor.at] ?? cursor.at) + 1), true) : null));
+    if (cursor.isOpener() && cursor.fits("us|size|uk|g|h|i|j|k|f|e", 1)) {
+      cursor.at = (cursor.partner[cursor.at] ?? cursor.at) + 1;
+    }
     cursor.accept("size|mm");
     cursor.accept("crochet");
     if (!cursor.accept("hook|hooks|hk")) return null;

@@ -136,6 +136,7 @@ export class Cursor {
 
   /** From the token at `start` to the last one stepped over. */
   spanFrom(start: number): Span {
+    if (this.at <= start) return this.emptyHere();
     const first = this.tokens[start] ?? this.tokens[this.tokens.length - 1];
     const last = this.tokens[Math.max(start, this.at - 1)] ?? first;
     if (!first || !last) return { from: 0, to: 0 };
@@ -182,10 +183,30 @@ export class Cursor {
 
 /** A break parts steps as a full stop does, and has no width. Common slips of the pen are read as what was meant. */
 function tidy(tokens: readonly Token[]): Token[] {
-  return tokens.map((token) => {
-    if (token.is === "break") return { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false };
-    if (token.is !== "word") return token;
-    const norm = meantWord(token.norm);
-    return norm === token.norm ? token : { ...token, norm };
-  });
+  return tokens
+    .filter((token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1]))
+    .map((token) => {
+      if (token.is === "break")
+        return { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false };
+      if (token.is !== "word") return token;
+      const norm = meantWord(token.norm);
+      return norm === token.norm ? token : { ...token, norm };
+    });
+}
+
+/** Units and words so often cut short that a stop behind them, with the step going on in small letters or figures, ends nothing. */
+const DOTTED = new Set(["ins", "in", "ch", "beg", "incl", "alt", "foll"]);
+
+function isAbbreviationStop(token: Token, before: Token | undefined, after: Token | undefined): boolean {
+  if (
+    token.is !== "mark" ||
+    token.text !== "." ||
+    before?.is !== "word" ||
+    !DOTTED.has(before.norm) ||
+    !token.glued
+  )
+    return false;
+  if (after?.is === "number") return after.glued && before.norm === "ch";
+  if (after?.is !== "word" || before.norm === "ch") return false;
+  return after.text.charAt(0) !== after.text.charAt(0).toUpperCase();
 }

@@ -1,31 +1,44 @@
 import type { AlongClause, Amount, Clause, LoopsClause } from "../tree.ts";
 import { readAmount, readOrdinal } from "./amounts.ts";
+import { readLoops } from "./loops.ts";
 import { made, type Reading } from "./reading.ts";
 import { ROW } from "./rows-meant.ts";
-import { readLoops } from "./targets.ts";
 
 const ROW_ENDS = [
-  "row|rows - end|ends|edge|edges", "row|rows end|ends|edge|edges|side|sides", "row-ends|row-end|rowends", "the? end|ends|side|sides|edge|edges of the? row|rows|rnds|dc-rows|each row|rows?",
+  "row|rows - end|ends|edge|edges",
+  "row|rows end|ends|edge|edges|side|sides",
+  "row-ends|row-end|rowends",
+  "the? end|ends|side|sides|edge|edges of the? row|rows|rnds|dc-rows|each row|rows?",
   "raw|straight|short|long side|edge|edges of row|rows",
 ];
 const FOUNDATION = [
   "the? opposite|other|bottom|unused|free|underside|remaining|lower|under side|sides|loops|loop|lps|edge of? the? foundation|base|beg|beginning|starting|original|initial|your? ch|chain|chs|chains|row|edge",
   "back|unused|free|bottom|remaining loop|loops|lps of the? foundation|base|beg|beginning|starting|original|initial|beg ch|chain|chs|chains|row",
-  "the? opposite|other side of? the? ch|chain|work|foundation|base ch|chain?", "the? foundation|base|starting|beginning ch|chain|row|edge", "the? opposite|other side",
+  "the? opposite|other side of? the? ch|chain|work|foundation|base ch|chain?",
+  "the? foundation|base|starting|beginning ch|chain|row|edge",
+  "the? opposite|other side",
 ];
-const FREE_LOOPS = ["the? free|unused|unworked|remaining|rem|leftover|exposed front|back? loop|loops|lp|lps of? from? left?", "the? remaining|unworked|free|skipped front|back loops|loop|lps"];
+const FREE_LOOPS = [
+  "the? free|unused|unworked|remaining|rem|leftover|exposed front|back? loop|loops|lp|lps",
+  "the? remaining|unworked|free|skipped front|back loops|loop|lps",
+];
 
 /** "along row ends", "on other side of foundation ch", "in free loops of Rnd 3", "along neck edge", "all round". */
 export function readAlong(reading: Reading): AlongClause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    cursor.accept("working|work|worked|continue|continuing|continue|now|rotate|crocheting|cont working|to? work?");
+    cursor.accept(
+      "working|work|worked|continue|continuing|continue|now|rotate|crocheting|cont working|to? work?",
+    );
     cursor.accept("now|back|evenly|again");
-    const preposition = cursor.accept("along|across|down|up|around|round|in|into|on|over|through|at|from all?") && true;
+    const preposition =
+      cursor.accept("along|across|down|up|around|round|in|into|on|over|through|at|from all?") && true;
     if (!preposition) return null;
     cursor.accept("along|across|around|the|to|into|each|both|all|in|on|down|up");
-    cursor.accept("entire|whole|outer|the|left|right|short|long|straight|back|inner|inside|first|second|your");
+    cursor.accept(
+      "entire|whole|outer|the|left|right|short|long|straight|back|inner|inside|first|second|your",
+    );
     if (cursor.fits("front neck|neckline|armhole")) cursor.at += 1;
     cursor.accept("the|entire|whole|outer|left|right|short|long|straight|slanted|shaped|inner");
     const at = cursor.at;
@@ -35,7 +48,11 @@ export function readAlong(reading: Reading): AlongClause | null {
     const ofRow = readOfRow(reading);
     cursor.accept("edge|edges|opening|side");
     return made<AlongClause>({
-      kind: "along", span: cursor.spanFrom(start), edge, ofRow: ofRow ?? undefined, words: reading.words(cursor.spanFrom(start)),
+      kind: "along",
+      span: cursor.spanFrom(start),
+      edge,
+      ofRow: ofRow ?? undefined,
+      words: reading.words(cursor.spanFrom(start)),
     });
   });
 }
@@ -68,8 +85,13 @@ function edgeWord(reading: Reading): AlongClause["edge"] | null {
   cursor.at = start;
   if (cursor.accept("bottom|lower|hem edge|edges?")) return "hem";
   if (cursor.accept("opening|openings")) return "opening";
-  if (cursor.accept("top|upper|outside|outer|raw|straight|curved|cuff|wrist|ankle|last|thumb|heel|remaining edge|edges|opening|hole|side")) return "other";
-  if (cursor.accept("edge|edges|garment|outside|perimeter|piece|entire") ) {
+  if (
+    cursor.accept(
+      "top|upper|outside|outer|raw|straight|curved|cuff|wrist|ankle|last|thumb|heel|remaining edge|edges|opening|hole|side",
+    )
+  )
+    return "other";
+  if (cursor.accept("edge|edges|garment|outside|perimeter|piece|entire")) {
     cursor.accept("edge|of the? blanket|piece|garment|work");
     return "all-round";
   }
@@ -82,7 +104,10 @@ export function readLoopState(reading: Reading): LoopsClause | null {
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept("now|and");
-    if (cursor.accept("pick|picking|taking|take up? only?") || cursor.accept("hereafter|always pick|take up? only?")) {
+    if (
+      cursor.accept("pick|picking|taking|take up? only?") ||
+      cursor.accept("hereafter|always pick|take up? only?")
+    ) {
       const taken = readLoops(reading);
       if (!taken) return null;
       cursor.accept("of|in each|every|all? st|sts|stitch|sc|dc|hdc");
@@ -95,13 +120,26 @@ export function readLoopState(reading: Reading): LoopsClause | null {
     const loops = readLoops(reading);
     if (!loops || !(verb || preposition || cursor.isBoundary())) return null;
     if (cursor.fits("of|in|next|each")) {
-      if (!cursor.accept("of|in sts|stitches only?") && !cursor.accept("of|in each|every|all st|sts|stitch|row|sts across|around?") && !cursor.accept("of|in the? previous|prev|last? row|rnd|round")) return null;
+      if (
+        !cursor.accept("of|in sts|stitches only?") &&
+        !cursor.accept("of|in each|every|all st|sts|stitch|row|sts across|around?") &&
+        !cursor.accept("of|in the? previous|prev|last? row|rnd|round")
+      )
+        return null;
     }
     const throughout =
-      cursor.accept("throughout the? pattern|piece|entire?") || cursor.accept("on|in|for each|every|all row|rows|rnd|rounds|rnds|sts") || cursor.accept("for the? rest|remainder of the? pattern|piece|hat");
-    cursor.accept("for|on|of this|the entire|whole? row|rnd|round|only?") || cursor.accept("across|around|only");
+      cursor.accept("throughout the? pattern|piece|entire?") ||
+      cursor.accept("on|in|for each|every|all row|rows|rnd|rounds|rnds|sts") ||
+      cursor.accept("for the? rest|remainder of the? pattern|piece|hat");
+    cursor.accept("for|on|of this|the entire|whole? row|rnd|round|only?") ||
+      cursor.accept("across|around|only");
     if (!cursor.isBoundary() && !cursor.fits("and|work|to|for|,|-|from|sc|dc|hdc|ch|*|(|[|1|2")) return null;
-    return made<LoopsClause>({ kind: "loops", span: cursor.spanFrom(start), loops, throughout: throughout ? true : undefined });
+    return made<LoopsClause>({
+      kind: "loops",
+      span: cursor.spanFrom(start),
+      loops,
+      throughout: throughout ? true : undefined,
+    });
   });
 }
 

@@ -9,32 +9,53 @@ const SLIP = "sl st|sts|stitch|stitches";
 
 function acceptSlip(reading: Reading): boolean {
   const { cursor } = reading;
-  return cursor.accept(SLIP) || cursor.accept("slip st|stitch|stitches|sts") || cursor.accept("slst|ss|slip|sl|slipstitch|slipst|sls");
+  return (
+    cursor.accept(SLIP) ||
+    cursor.accept("slip st|stitch|stitches|sts") ||
+    cursor.accept("slst|ss|slip|sl|slipstitch|slipst|sls")
+  );
 }
 
-const RING = ["to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube", "into|in a|the? ring|circle|rnd|round", "forming|to-form a|the? ring|circle", "form a? ring|circle", "to close|join|complete|finish the? ring|circle|loop"];
+const RING = [
+  "to|and|into|in form|make|create|making|forming? a|the? ring|circle|loop|tube",
+  "into|in a|the? ring|circle|rnd|round",
+  "forming|to-form a|the? ring|circle",
+  "form a? ring|circle",
+  "to close|join|complete|finish the? ring|circle|loop",
+];
 
 /** "Magic ring", "start with a magic circle": a ring to work into, of no chains. */
 export function readMagicRing(reading: Reading): JoinClause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    cursor.accept("start|begin|starting|beginning|make|form|create|using|with|making|creating|work|use") && cursor.accept("with|by|making|a|an|the");
+    cursor.accept("start|begin|starting|beginning|make|form|create|using|with|making|creating|work|use") &&
+      cursor.accept("with|by|making|a|an|the");
     cursor.accept("making|creating|forming");
     cursor.accept("a|an|your|the");
-    cursor.accept("\"");
-    if (!cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") && !cursor.accept("mr|mc")) return null;
-    cursor.accept("\"");
+    cursor.accept('"');
+    if (!cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") && !cursor.accept("mr|mc"))
+      return null;
+    cursor.accept('"');
     cursor.accept("/ ring|circle|loop");
     cursor.accept("technique|method|start");
-    if (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("and|then|,|ch|chain|with|work|of|or|-|to")) return null;
+    if (
+      !cursor.isBoundary() &&
+      !cursor.isOpener() &&
+      !cursor.fits("and|then|,|ch|chain|with|work|of|or|-|to")
+    )
+      return null;
     return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring: true };
   });
 }
 
 /** "join with sl st in first sc", "ss to top of 3ch to join", "join", "close in ring", "join with hdc in first dc". */
 export function readJoin(reading: Reading): Clause | readonly Clause[] | null {
-  return notTurning(reading) ?? reading.cursor.attempt(() => slipToJoin(reading)) ?? reading.cursor.attempt(() => join(reading));
+  return (
+    notTurning(reading) ??
+    reading.cursor.attempt(() => slipToJoin(reading)) ??
+    reading.cursor.attempt(() => join(reading))
+  );
 }
 
 /** "do not join", "do not turn", "without turning", "work in a spiral". */
@@ -43,7 +64,9 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
   return cursor.attempt(() => {
     const start = cursor.at;
     const negated =
-      cursor.accept("do|does not") || cursor.accept("don't|dont|without|not|never|no") || cursor.accept("instead of");
+      cursor.accept("do|does not") ||
+      cursor.accept("don't|dont|without|not|never|no") ||
+      cursor.accept("instead of");
     if (negated) {
       const kinds: NegationClause["kind"][] = [];
       for (let guard = 0; guard < 3; guard += 1) {
@@ -53,9 +76,13 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
           cursor.accept("the? rounds|rnds|rnd|round|with? sl? st?");
         } else if (kinds.length === 0) return null;
         else break;
-            cursor.accept("at|the end of? each|the? rnd|round|row|rnds|rows?");
+        cursor.accept("at|the end of? each|the? rnd|round|row|rnds|rows?");
         // "do not join, turn" forbids one and asks for the other.
-        if (!cursor.fits("or|and|nor turn|join|turning|joining") && !cursor.fits(", or|and|nor turn|join|turning|joining")) break;
+        if (
+          !cursor.fits("or|and|nor turn|join|turning|joining") &&
+          !cursor.fits(", or|and|nor turn|join|turning|joining")
+        )
+          break;
         cursor.accept(",");
         cursor.accept("or|and|nor");
       }
@@ -63,7 +90,12 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
       const span = cursor.spanFrom(start);
       return kinds.map((kind) => ({ kind, span }));
     }
-    if (cursor.accept("work|working|continue|continuing|now|worked? now? in|as a? continuous? spiral|spirals") || cursor.accept("in a|continuous spiral|rounds|rnds")) {
+    if (
+      cursor.accept(
+        "work|working|continue|continuing|now|worked? now? in|as a? continuous? spiral|spirals",
+      ) ||
+      cursor.accept("in a|continuous spiral|rounds|rnds")
+    ) {
       cursor.accept("rounds|rnds|round|fashion|without joining");
       return [{ kind: "do-not-join", span: cursor.spanFrom(start) }];
     }
@@ -87,9 +119,14 @@ function slipToJoin(reading: Reading): JoinClause | null {
   const place = cursor.attempt(() => readPlace(reading));
   if (!place) return ringOf(reading, start, null);
   const ring = acceptRing(reading);
-  const said = cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") || (!joinsYarn(reading) && cursor.accept(",? join"));
+  const said =
+    cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") ||
+    (!joinsYarn(reading) && cursor.accept(",? join"));
   if (said) cursor.accept("the? rnd|round|circle|ring|row|in-the-round");
-  const closes = place.target.ref === "first" || place.target.what.is === "turning-chain" || (place.target.ref === "nth" && place.target.of !== undefined);
+  const closes =
+    place.target.ref === "first" ||
+    place.target.what.is === "turning-chain" ||
+    (place.target.ref === "nth" && place.target.of !== undefined);
   if (!ring && !said && !(closes && endsHere(reading))) return null;
   const target = said ? asTurningChain(reading, place.target) : place.target;
   return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target, ring };
@@ -99,7 +136,10 @@ function slipToJoin(reading: Reading): JoinClause | null {
 function joinsYarn(reading: Reading): boolean {
   const { cursor } = reading;
   const ahead = cursor.isMark(",") ? 1 : 0;
-  return cursor.fits("join the|a|new? yarn|thread|wool|color|colour|ball", ahead) > 0 || (cursor.fits("join", ahead) > 0 && colourHere(reading, ahead + 1) > 0);
+  return (
+    cursor.fits("join the|a|new? yarn|thread|wool|color|colour|ball", ahead) > 0 ||
+    (cursor.fits("join", ahead) > 0 && colourHere(reading, ahead + 1) > 0)
+  );
 }
 
 /** A slip stitch in the first stitch closes the round only at its end; at a row's start it moves the hook along. */
@@ -115,7 +155,9 @@ function acceptRing(reading: Reading): boolean {
 }
 
 function ringOf(reading: Reading, start: number, target: Target | null): JoinClause | null {
-  return acceptRing(reading) ? { kind: "join", stitch: "sl st", span: reading.cursor.spanFrom(start), target, ring: true } : null;
+  return acceptRing(reading)
+    ? { kind: "join", stitch: "sl st", span: reading.cursor.spanFrom(start), target, ring: true }
+    : null;
 }
 
 /** After "join", "join with": the stitch, the place, the ring. */
@@ -156,9 +198,15 @@ function finishJoin(reading: Reading, start: number, stitch: string, ringBefore 
   cursor.accept("together|loosely");
   const place = cursor.attempt(() => readPlace(reading, placeBefore(reading)));
   ring = ring || acceptRing(reading);
-  cursor.accept("to join") ;
+  cursor.accept("to join");
   cursor.accept("to form last|final? loop|lp|sp|space|ch-sp");
-  return { kind: "join", stitch, span: cursor.spanFrom(start), target: place ? asTurningChain(reading, place.target) : null, ring };
+  return {
+    kind: "join",
+    stitch,
+    span: cursor.spanFrom(start),
+    target: place ? asTurningChain(reading, place.target) : null,
+    ring,
+  };
 }
 
 /** "join to ch 2": without the word "space" a chain that a round is joined to is the one it began with. */
@@ -172,7 +220,10 @@ function yarnAhead(reading: Reading): boolean {
   const { cursor } = reading;
   let ahead = 0;
   while (cursor.fits("a|the|new|in|at|on|with", ahead)) ahead += 1;
-  return cursor.fits("yarn|color|colour|thread|wool|ball|strand|mc|cc", ahead) > 0 || colourHere(reading, ahead) > 0;
+  return (
+    cursor.fits("yarn|color|colour|thread|wool|ball|strand|mc|cc", ahead) > 0 ||
+    colourHere(reading, ahead) > 0
+  );
 }
 
 const JOIN_YARN = "join|rejoin|re-join|attach|reattach|re-attach|start|add|tie|introduce|jn|joining";
@@ -217,8 +268,13 @@ export function readJoinYarn(reading: Reading): JoinYarnClause | null {
     const from = cursor.at;
     const place = cursor.attempt(() => readPlace(reading));
     let where: string | undefined;
-    const vague = place?.target.ref === "center" && place.target.what.is === "any" && !place.target.of && PLACE_WORDS.has(cursor.key());
-    if (!place || vague || place.target.what.is === "row-end") where = readWhereWords(reading, from) ?? undefined;
+    const vague =
+      place?.target.ref === "center" &&
+      place.target.what.is === "any" &&
+      !place.target.of &&
+      PLACE_WORDS.has(cursor.key());
+    if (!place || vague || place.target.what.is === "row-end")
+      where = readWhereWords(reading, from) ?? undefined;
     cursor.accept("to join");
     if (!side) {
       const late = cursor.attempt(() => {
@@ -228,7 +284,13 @@ export function readJoinYarn(reading: Reading): JoinYarnClause | null {
       if (late) side = late;
     }
     return made<JoinYarnClause>({
-      kind: "join-yarn", span: cursor.spanFrom(start), colour: colour === "" ? undefined : colour, target: place && !vague ? place.target : null, where, side, stitch,
+      kind: "join-yarn",
+      span: cursor.spanFrom(start),
+      colour: colour === "" ? undefined : colour,
+      target: place && !vague ? place.target : null,
+      where,
+      side,
+      stitch,
     });
   });
 }
@@ -250,8 +312,120 @@ function readYarn(reading: Reading): string | null {
 
 /** Words that tell a person where, and no hook. */
 export const PLACE_WORDS = new Set([
-  "sewing", "seaming", "assembly", "finishing", "later", "now", "shaping", "heel", "toe", "crown", "ankle", "thumbhole", "leg", "waist", "waistband", "waistline", "hip", "brim", "strap", "pocket", "collar", "border", "rib", "ribbing", "body", "yoke", "hand", "fingers", "finger", "cup", "cups", "half", "piece", "second", "beginning", "armholes", "sleeves", "fronts", "shoulders", "hood", "tie", "belt", "button", "buttonhole", "buttonholes", "for", "and", "edging", "foot", "sole", "tip", "work", "each", "both", "head", "neckline", "this", "your", "next", "part", "long", "short", "panel",
-  "underarm", "neck", "edge", "armhole", "shoulder", "bottom", "top", "lower", "upper", "side", "seam", "hem", "corner", "left", "right", "front", "back", "center", "centre", "cuff", "wrist", "sleeve", "thumb", "opening", "band", "of", "at", "in", "to", "on", "the", "any", "beg", "beginning", "end", "row", "same", "st", "first", "last", "inner", "outer", "point", "other", "opposite", "near", "from", "where", "hand", "foundation", "base",
+  "sewing",
+  "seaming",
+  "assembly",
+  "finishing",
+  "later",
+  "now",
+  "shaping",
+  "heel",
+  "toe",
+  "crown",
+  "ankle",
+  "thumbhole",
+  "leg",
+  "waist",
+  "waistband",
+  "waistline",
+  "hip",
+  "brim",
+  "strap",
+  "pocket",
+  "collar",
+  "border",
+  "rib",
+  "ribbing",
+  "body",
+  "yoke",
+  "hand",
+  "fingers",
+  "finger",
+  "cup",
+  "cups",
+  "half",
+  "piece",
+  "second",
+  "beginning",
+  "armholes",
+  "sleeves",
+  "fronts",
+  "shoulders",
+  "hood",
+  "tie",
+  "belt",
+  "button",
+  "buttonhole",
+  "buttonholes",
+  "for",
+  "and",
+  "edging",
+  "foot",
+  "sole",
+  "tip",
+  "work",
+  "each",
+  "both",
+  "head",
+  "neckline",
+  "this",
+  "your",
+  "next",
+  "part",
+  "long",
+  "short",
+  "panel",
+  "underarm",
+  "neck",
+  "edge",
+  "armhole",
+  "shoulder",
+  "bottom",
+  "top",
+  "lower",
+  "upper",
+  "side",
+  "seam",
+  "hem",
+  "corner",
+  "left",
+  "right",
+  "front",
+  "back",
+  "center",
+  "centre",
+  "cuff",
+  "wrist",
+  "sleeve",
+  "thumb",
+  "opening",
+  "band",
+  "of",
+  "at",
+  "in",
+  "to",
+  "on",
+  "the",
+  "any",
+  "beg",
+  "beginning",
+  "end",
+  "row",
+  "same",
+  "st",
+  "first",
+  "last",
+  "inner",
+  "outer",
+  "point",
+  "other",
+  "opposite",
+  "near",
+  "from",
+  "where",
+  "hand",
+  "foundation",
+  "base",
 ]);
 
 /** Words for a place that is none the hook knows: "at underarm", "at lower right corner". */
@@ -259,8 +433,11 @@ export function readWhereWords(reading: Reading, from: number): string | null {
   const { cursor } = reading;
   cursor.at = from;
   if (!cursor.fits("at|in|to|on|near|along|where|from")) return null;
-  while (!cursor.isBoundary() && (cursor.isWord() ? PLACE_WORDS.has(cursor.key()) : cursor.isNumber())) cursor.at += 1;
-  return cursor.at > from + 1 ? cursor.wordsFrom(from).replace(/^(at|in|to|on|near|along|from) (the )?/iu, "") : null;
+  while (!cursor.isBoundary() && (cursor.isWord() ? PLACE_WORDS.has(cursor.key()) : cursor.isNumber()))
+    cursor.at += 1;
+  return cursor.at > from + 1
+    ? cursor.wordsFrom(from).replace(/^(at|in|to|on|near|along|from) (the )?/iu, "")
+    : null;
 }
 
 /** "with RS facing", "right side facing you", "WS facing": the side, or null and no step. */
@@ -273,7 +450,10 @@ export function readFacing(reading: Reading): "RS" | "WS" | null {
     const side = readSide(reading);
     if (!side) return null;
     cursor.accept("of the? work|piece|fabric|garment|yoke|body|sleeve|front|back");
-    if (!cursor.accept("facing|facing|towards|toward|out|outside|up|uppermost you|up|me|out|outward|outwards?")) return null;
+    if (
+      !cursor.accept("facing|facing|towards|toward|out|outside|up|uppermost you|up|me|out|outward|outwards?")
+    )
+      return null;
     return side;
   });
 }
@@ -291,7 +471,10 @@ export function readFastenOff(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
   if (
-    !(cursor.accept("fasten|fastening|finish|break|end|bind|tie|cast|cut off") || cursor.accept("fo|f/o|fastenoff")) &&
+    !(
+      cursor.accept("fasten|fastening|finish|break|end|bind|tie|cast|cut off") ||
+      cursor.accept("fo|f/o|fastenoff")
+    ) &&
     !cursor.accept("cut|break|snip|trim the|your? yarn|yarns|thread|wool|a|mc|cc|b|c")
   ) {
     return null;

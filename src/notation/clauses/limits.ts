@@ -6,11 +6,44 @@ import type { Reading } from "./reading.ts";
 /** Reads a place; handed in by the reader of targets, which reads limits in turn. */
 export type PlaceReader = (reading: Reading) => Target | null;
 
-const OF_ROW = "of|of-the the? this|each|every? row|rows|rnd|rnds|round|rounds|ch|chain|side|edge|work|piece|foundation|sts|stitches|row's ch|chain?";
+const OF_ROW =
+  "of|of-the the? this|each|every? row|rows|rnd|rnds|round|rounds|ch|chain|side|edge|work|piece|foundation|sts|stitches|row's ch|chain?";
 
 /** Words after "across" or "around" that make it a preposition: "across next 20 sts", "around post of next st". */
 const GOVERNS = new Set([
-  "next", "each", "every", "ea", "first", "1st", "last", "ch", "chain", "vertical", "upright", "stem", "bar", "stems", "center", "centre", "corner", "tch", "turning", "post", "posts", "same", "following", "foll", "rem", "remaining", "both", "of", "front", "back", "nx", "nxt", "all",
+  "next",
+  "each",
+  "every",
+  "ea",
+  "first",
+  "1st",
+  "last",
+  "ch",
+  "chain",
+  "vertical",
+  "upright",
+  "stem",
+  "bar",
+  "stems",
+  "center",
+  "centre",
+  "corner",
+  "tch",
+  "turning",
+  "post",
+  "posts",
+  "same",
+  "following",
+  "foll",
+  "rem",
+  "remaining",
+  "both",
+  "of",
+  "front",
+  "back",
+  "nx",
+  "nxt",
+  "all",
 ]);
 
 /** "across", "to end", "around to last 4 sts", "until 20 sts rem", "to marked st"; null where nothing is limited. */
@@ -37,10 +70,19 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
   if (word === "across" || word === "around" || word === "round" || word === "along" || word === "accross") {
     const next = cursor.key(1);
     const afterThe = next === "the" || next === "your" ? cursor.key(2) : next;
-    const row = /^(row|rnd|round|rounds|rows|chain|ch|foundation|entire|whole|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|slipper|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve)$/u.test(afterThe);
+    const row =
+      /^(row|rnd|round|rounds|rows|chain|ch|foundation|entire|whole|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|slipper|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve)$/u.test(
+        afterThe,
+      );
     const ahead = cursor.token(1);
     // A number glued or spaced after "around" counts places unless a claim or a new step begins with it.
-    const counts = ahead?.is === "number" && cursor.at + 2 <= cursor.limit && !cursor.isBoundary(2) && /^(st|sts|stitches|ch|chs|mesh|sc|dc|hdc|tr)$/u.test(cursor.key(2)) && ahead.text.charAt(0) !== "(" && ahead.text.charAt(0) !== "[";
+    const counts =
+      ahead?.is === "number" &&
+      cursor.at + 2 <= cursor.limit &&
+      !cursor.isBoundary(2) &&
+      /^(st|sts|stitches|ch|chs|mesh|sc|dc|hdc|tr)$/u.test(cursor.key(2)) &&
+      ahead.text.charAt(0) !== "(" &&
+      ahead.text.charAt(0) !== "[";
     if (GOVERNS.has(afterThe) || (next === "the" && !row) || counts) {
       cursor.at = beginning;
       return null;
@@ -49,7 +91,9 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
     if (row) {
       cursor.accept("the|your");
       cursor.accept("entire|whole|outside|bottom|foundation|neck|slipper|sleeve");
-      cursor.accept("row|rnd|round|rounds|rows|chain|ch|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve");
+      cursor.accept(
+        "row|rnd|round|rounds|rows|chain|ch|edge|ring|circle|piece|work|top|yoke|body|neck|sts|stitches|hat|opening|wrist|outside|brim|cuff|neckline|armhole|hem|leg|sock|mitten|foot|ankle|bottom|blanket|square|sleeve",
+      );
       cursor.accept("edge|opening");
     }
     cursor.accept("to|till|until the? end");
@@ -57,13 +101,17 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
     return word === "around" || word === "round" ? "around" : "across";
   }
   cursor.at = start;
-  if (cursor.accept("to|till|until|til the? very? other|opposite? end|ends|beg|beginning|last") && !cursor.isNumber()) {
+  if (
+    cursor.accept("to|till|until|til the? very? other|opposite? end|ends|beg|beginning|last") &&
+    !cursor.isNumber()
+  ) {
     const last = cursor.tokens[cursor.at - 1];
     if (last?.is === "word" && last.norm === "last") {
       cursor.at = beginning;
       return null;
     }
-    if (cursor.accept("of|by the? row|rnd|round") || cursor.accept(OF_ROW) || !cursor.fits("of")) return "end";
+    if (cursor.accept("of|by the? row|rnd|round") || cursor.accept(OF_ROW) || !cursor.fits("of"))
+      return "end";
     return "end";
   }
   cursor.at = beginning;
@@ -86,7 +134,12 @@ function partLimit(reading: Reading, readPlace: PlaceReader, start: number): Lim
     cursor.accept("up");
     if (!cursor.accept("to|until|till|before|til|reaching")) return null;
     cursor.accept("you") && (cursor.accept("get|come to") || cursor.accept("reach"));
-    return lastLimit(reading, start) ?? countLimit(reading, start) ?? withinLimit(reading, start) ?? placeLimit(reading, readPlace, start);
+    return (
+      lastLimit(reading, start) ??
+      countLimit(reading, start) ??
+      withinLimit(reading, start) ??
+      placeLimit(reading, readPlace, start)
+    );
   });
 }
 
@@ -99,12 +152,17 @@ function lastLimit(reading: Reading, start: number): Limit | null {
     const count = readAmount(reading);
     const noun = readNoun(reading);
     if (!count && !noun && !cursor.isBoundary()) return null;
-    cursor.accept("of the? row|rnd|round|side|edge") || cursor.accept("before the? marker|end|turning ch|chain?") || cursor.accept("on row|left");
+    cursor.accept("of the? row|rnd|round|side|edge") ||
+      cursor.accept("before the? marker|end|turning ch|chain?") ||
+      cursor.accept("on row|left");
     cursor.accept("remain|rem|remaining|left");
     return {
       at: "last",
       span: cursor.spanFrom(start),
-      count: count ?? { span: { from: cursor.tokens[here - 1]?.span.to ?? 0, to: cursor.tokens[here - 1]?.span.to ?? 0 }, values: [1] },
+      count: count ?? {
+        span: { from: cursor.tokens[here - 1]?.span.to ?? 0, to: cursor.tokens[here - 1]?.span.to ?? 0 },
+        values: [1],
+      },
       what: noun?.what ?? { is: "any" },
     };
   });
@@ -115,7 +173,9 @@ const REMAIN = "are|is? rem|remain|remains|remaining|left|unworked";
 function countLimit(reading: Reading, start: number): Limit | null {
   const { cursor } = reading;
   return cursor.attempt(() => {
-    cursor.accept("there are|is|remain|remains") || cursor.accept("you? have|reach|only? made?") || cursor.accept("only");
+    cursor.accept("there are|is|remain|remains") ||
+      cursor.accept("you? have|reach|only? made?") ||
+      cursor.accept("only");
     const have = cursor.at > start + 1;
     cursor.accept("a total of");
     const count = readAmount(reading);
@@ -124,7 +184,9 @@ function countLimit(reading: Reading, start: number): Limit | null {
     const remain = cursor.accept(REMAIN) || cursor.accept("before the? end|marker");
     if (remain) return { at: "count", span: cursor.spanFrom(start), count, remain: true };
     cursor.accept("in all|total") || cursor.accept("on your? hook|row");
-    return have || cursor.accept("are|have been? made|worked|done|completed") ? { at: "count", span: cursor.spanFrom(start), count, remain: false } : null;
+    return have || cursor.accept("are|have been? made|worked|done|completed")
+      ? { at: "count", span: cursor.spanFrom(start), count, remain: false }
+      : null;
   });
 }
 
@@ -142,7 +204,11 @@ function withinLimit(reading: Reading, start: number): Limit | null {
     const count = readAmount(reading);
     if (!count) return null;
     const noun = readNoun(reading);
-    if (!cursor.accept("of|from|before the? end|marker|corner of? row|rnd|round?") && !cursor.accept("of|from|before the? end|marker")) return null;
+    if (
+      !cursor.accept("of|from|before the? end|marker|corner of? row|rnd|round?") &&
+      !cursor.accept("of|from|before the? end|marker")
+    )
+      return null;
     return { at: "last", span: cursor.spanFrom(start), count, what: noun?.what ?? { is: "any" } };
   });
 }
@@ -150,7 +216,12 @@ function withinLimit(reading: Reading, start: number): Limit | null {
 function placeLimit(reading: Reading, readPlace: PlaceReader, start: number): Limit | null {
   const { cursor } = reading;
   return cursor.attempt(() => {
-    if (!cursor.fits("the? next|marked|marker|corner|turning|tch|first|st|ch|center|centre|last|m|join|joining|beg")) return null;
+    if (
+      !cursor.fits(
+        "the? next|marked|marker|corner|turning|tch|first|st|ch|center|centre|last|m|join|joining|beg",
+      )
+    )
+      return null;
     const place = readPlace(reading);
     return place ? { at: "place", span: cursor.spanFrom(start), place } : null;
   });

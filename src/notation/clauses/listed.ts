@@ -14,13 +14,22 @@ export function settleLists(clauses: readonly Clause[]): Clause[] {
     }
     const { target, ...rest } = clause;
     const listed = out.splice(start);
-    const here = { span: { from: target.span.from, to: target.span.from }, ref: "here", what: { is: "any" } } as const;
+    const here = {
+      span: { from: target.span.from, to: target.span.from },
+      ref: "here",
+      what: { is: "any" },
+    } as const;
     const first = listed[0] as Clause;
     const span = { from: first.span.from, to: clause.span.to };
     const group: Clause = { kind: "group", span, body: [...listed, { ...rest, target: here }], target };
     const sequence: readonly Clause[] = [...listed, clause];
     const inSpace = target.what.is === "space" || target.what.is === "corner";
-    out.push({ kind: "choice", span, form: inSpace ? "list-before-space" : "list-before-stitch", options: inSpace ? [[group], sequence] : [sequence, [group]] });
+    out.push({
+      kind: "choice",
+      span,
+      form: inSpace ? "list-before-space" : "list-before-stitch",
+      options: inSpace ? [[group], sequence] : [sequence, [group]],
+    });
   }
   return out;
 }
@@ -28,7 +37,13 @@ export function settleLists(clauses: readonly Clause[]): Clause[] {
 /** One place, named. */
 function closesList(clause: WorkClause): boolean {
   const { target } = clause;
-  return ["next", "same", "any", "center"].includes(target.ref) && target.count === undefined && !target.each && target.what.is !== "turning-chain" && target.what.is !== "ring";
+  return (
+    ["next", "same", "any", "center"].includes(target.ref) &&
+    target.count === undefined &&
+    !target.each &&
+    target.what.is !== "turning-chain" &&
+    target.what.is !== "ring"
+  );
 }
 
 /** Where a list of bare stitches parted by chains begins that ends the clauses so far; -1 where there is none. */

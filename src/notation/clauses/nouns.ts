@@ -12,9 +12,51 @@ export interface Noun {
 
 const STITCH = new Set(["st", "sts", "stitch", "stitches", "stich", "sttich", "stiches", "stitche"]);
 const CHAIN = new Set(["ch", "chs", "chain", "chains", "chain-stitch"]);
-const SPACE = new Set(["sp", "sps", "space", "spaces", "spc", "spcs", "loop", "loops", "lp", "lps", "arch", "arches", "arc", "arcs", "hole", "holes", "gap", "gaps"]);
+const SPACE = new Set([
+  "sp",
+  "sps",
+  "space",
+  "spaces",
+  "spc",
+  "spcs",
+  "loop",
+  "loops",
+  "lp",
+  "lps",
+  "arch",
+  "arches",
+  "arc",
+  "arcs",
+  "hole",
+  "holes",
+  "gap",
+  "gaps",
+]);
 /** Nouns of texture that patterns use as places of their own. */
-const UNITS = new Set(["group", "groups", "grp", "gr", "mesh", "meshes", "block", "blocks", "bar", "bars", "point", "points", "rib", "ribs", "wave", "motif", "square", "leaf", "petal", "petals", "scallop", "scallops"]);
+const UNITS = new Set([
+  "group",
+  "groups",
+  "grp",
+  "gr",
+  "mesh",
+  "meshes",
+  "block",
+  "blocks",
+  "bar",
+  "bars",
+  "point",
+  "points",
+  "rib",
+  "ribs",
+  "wave",
+  "motif",
+  "square",
+  "leaf",
+  "petal",
+  "petals",
+  "scallop",
+  "scallops",
+]);
 
 /** "st", "ch", "ch-2 sp", "corner", "shell", "free loops", "end of each row"; null where no place is named. */
 export function readNoun(reading: Reading): Noun | null {
@@ -80,7 +122,12 @@ function readMarkerName(reading: Reading): string | undefined {
   return undefined;
 }
 
-const RINGS = ["magic|adjustable|adj|sliding|magical|center|centre? ring|circle|loop|rg", "ring|rnd-ring|circle", "mr|mc", "center|centre of the? ring|circle|loop|rnd|round"];
+const RINGS = [
+  "magic|adjustable|adj|sliding|magical|center|centre? ring|circle|loop|rg",
+  "ring|rnd-ring|circle",
+  "mr|mc",
+  "center|centre of the? ring|circle|loop|rnd|round",
+];
 const TURNING = [
   "turning|turn|turned|t ch|chain|chs|chains|ch-3",
   "tch|tchs|turnch|tc-ch",
@@ -104,7 +151,10 @@ const FOUNDATION = [
 
 function specialPlace(reading: Reading): Noun | null {
   const { cursor } = reading;
-  if (cursor.fits("center|centre|magic|adjustable|adj|sliding|magical|ring|circle|mr|mc") && cursor.acceptAny(RINGS)) {
+  if (
+    cursor.fits("center|centre|magic|adjustable|adj|sliding|magical|ring|circle|mr|mc") &&
+    cursor.acceptAny(RINGS)
+  ) {
     return plain({ is: "ring" });
   }
   const start = cursor.at;
@@ -113,25 +163,39 @@ function specialPlace(reading: Reading): Noun | null {
   const early = cursor.attempt(() => {
     if (!cursor.accept("ch|chain")) return null;
     const chains = readChainLength(reading);
-    return cursor.accept("at|from the? very? beg|beginning|start of? the? previous|prev|last? row|rnd|round?") ? made(chains) : null;
+    return cursor.accept("at|from the? very? beg|beginning|start of? the? previous|prev|last? row|rnd|round?")
+      ? made(chains)
+      : null;
   });
   if (early) return plain(early);
-  if (cursor.accept("previous|prev|last rows|rnds|rounds|row|rnd|round ch|chain")) return plain(made(readChainLength(reading)));
+  if (cursor.accept("previous|prev|last rows|rnds|rounds|row|rnd|round ch|chain"))
+    return plain(made(readChainLength(reading)));
   if (cursor.acceptAny(FREE_LOOPS)) return plain({ is: "free-loop" }, true);
   if (cursor.accept("end|ends|side|sides|edge|edges of the? each|every|ea?") && endOfRow(reading)) {
-    return { what: { is: "row-end" }, plural: true, every: cursor.tokens.slice(start, cursor.at).some((token) => token.is === "word" && /^(each|every|ea)$/u.test(token.norm)) };
+    return {
+      what: { is: "row-end" },
+      plural: true,
+      every: cursor.tokens
+        .slice(start, cursor.at)
+        .some((token) => token.is === "word" && /^(each|every|ea)$/u.test(token.norm)),
+    };
   }
   cursor.at = start;
   if (cursor.acceptAny(ROW_ENDS)) {
     const every = cursor.wordsFrom(start).toLowerCase();
-    return { what: { is: "row-end" }, plural: true, every: every.includes("each") || every.includes("every") };
+    return {
+      what: { is: "row-end" },
+      plural: true,
+      every: every.includes("each") || every.includes("every"),
+    };
   }
   if (cursor.accept("corner")) return cornerNoun(reading);
   if (cursor.accept("stitch? marker|markers|m|sm|pm")) {
     const name = readMarkerName(reading);
     return plain(name === undefined ? { is: "marked" } : { is: "marked", name });
   }
-  if (cursor.accept("marked st|sts|stitch|stitches|ch|sp|place|sc|dc|hdc|tr?")) return plain({ is: "marked" });
+  if (cursor.accept("marked st|sts|stitch|stitches|ch|sp|place|sc|dc|hdc|tr?"))
+    return plain({ is: "marked" });
   if (cursor.accept("joining|join sl|slip? st|stitch|ss|slst?")) return plain({ is: "join" });
   if (cursor.accept("place|spot")) return plain({ is: "base" });
   return null;
@@ -148,7 +212,12 @@ function chainsAfter(reading: Reading): number | undefined {
   cursor.accept("-");
   const token = cursor.token();
   const glued = token?.is === "number" && (token.glued || cursor.at > start);
-  if (token?.is === "number" && token.values.length === 1 && !token.ordinal && (glued || cursor.isBoundary(1))) {
+  if (
+    token?.is === "number" &&
+    token.values.length === 1 &&
+    !token.ordinal &&
+    (glued || cursor.isBoundary(1))
+  ) {
     cursor.at += 1;
     return token.values[0] ?? undefined;
   }
@@ -180,7 +249,10 @@ function cornerNoun(reading: Reading): Noun {
   const { cursor } = reading;
   if (cursor.accept("st|stitch")) return plain({ is: "corner" });
   const inner = cursor.attempt(() => {
-    const found = CHAIN.has(cursor.key()) || SPACE.has(cursor.key()) || cursor.isNumber() ? spaceAfterNumber(reading) ?? readNoun(reading) : null;
+    const found =
+      CHAIN.has(cursor.key()) || SPACE.has(cursor.key()) || cursor.isNumber()
+        ? (spaceAfterNumber(reading) ?? readNoun(reading))
+        : null;
     return found && (found.what.is === "space" || found.what.is === "chain") ? found : null;
   });
   if (inner?.what.is === "space") return plain({ ...inner.what, corner: true }, inner.plural);
@@ -219,7 +291,13 @@ function chainNoun(reading: Reading): Noun {
       cursor.at += 2;
       return plain({ is: "stitch", code: "picot" });
     }
-    if (hyphen || token.glued || cursor.isBoundary(1) || cursor.isOpener(1) || cursor.fits("of|for|to|-|=|and|turn|around|across|[", 1)) {
+    if (
+      hyphen ||
+      token.glued ||
+      cursor.isBoundary(1) ||
+      cursor.isOpener(1) ||
+      cursor.fits("of|for|to|-|=|and|turn|around|across|[", 1)
+    ) {
       cursor.at += 1;
       return plain({ is: "space", chains });
     }
@@ -240,7 +318,8 @@ export function spaceAfterNumber(reading: Reading): Noun | null {
     if (number?.is !== "number" || number.ordinal || number.values.length !== 1) return null;
     const chains = number.values[0] ?? 1;
     cursor.at += 1;
-    const bound = cursor.isMark("-") || cursor.token()?.is === "word" && (cursor.token() as { glued: boolean }).glued;
+    const bound =
+      cursor.isMark("-") || (cursor.token()?.is === "word" && (cursor.token() as { glued: boolean }).glued);
     cursor.accept("-");
     if (!CHAIN.has(cursor.key())) {
       // "5-dc group", "3-dc cluster": how many stitches it is made of says nothing about where it is.
@@ -249,7 +328,11 @@ export function spaceAfterNumber(reading: Reading): Noun | null {
       if (!stitch) return null;
       cursor.at += stitch.length;
       cursor.accept("-");
-      if (cursor.accept("group|groups|grp|gr|shell|shells|fan|fans|cluster|clusters|cl|bobble|puff|popcorn|block|blocks")) {
+      if (
+        cursor.accept(
+          "group|groups|grp|gr|shell|shells|fan|fans|cluster|clusters|cl|bobble|puff|popcorn|block|blocks",
+        )
+      ) {
         return plain({ is: "stitch", code: singular(cursor.key(-1) === "" ? "group" : keyBefore(reading)) });
       }
       return null;

@@ -26,7 +26,17 @@ export function readPlaceFirst(reading: Reading): GroupClause | null {
       cursor.at = close + 1;
       const stop = readStop(reading, false, true);
       const open = cursor.tokens[close]?.span ?? place.target.span;
-      const body: Clause[] = stop ? [{ kind: "repeat", span: { from: inner[0]?.span.from ?? open.from, to: stop.span.to }, body: inner, stop, style: "bracket" }] : [...inner];
+      const body: Clause[] = stop
+        ? [
+            {
+              kind: "repeat",
+              span: { from: inner[0]?.span.from ?? open.from, to: stop.span.to },
+              body: inner,
+              stop,
+              style: "bracket",
+            },
+          ]
+        : [...inner];
       // "(dc, ch 2) 3 times and dc": what goes into the same place after the repeat.
       const last = cursor.attempt(() => {
         cursor.accept(",|;");
@@ -38,10 +48,13 @@ export function readPlaceFirst(reading: Reading): GroupClause | null {
       return { kind: "group", span: cursor.spanFrom(start), body, target: place.target };
     }
     const before = cursor.tokens[verb - 1];
-    const said = before?.is === "word" && /^(make|work|do|crochet|working|making|place|put)$/u.test(before.norm);
+    const said =
+      before?.is === "word" && /^(make|work|do|crochet|working|making|place|put)$/u.test(before.norm);
     if (!said) return null;
     const body = readItems(reading);
-    return body.length > 0 ? { kind: "group", span: cursor.spanFrom(start), body, target: place.target } : null;
+    return body.length > 0
+      ? { kind: "group", span: cursor.spanFrom(start), body, target: place.target }
+      : null;
   });
 }
 
@@ -52,14 +65,18 @@ function readItems(reading: Reading): Clause[] {
   let end = cursor.at;
   let kept = 0;
   for (let guard = 0; guard < 12; guard += 1) {
-    const last = cursor.accept("and|&") ? true : (cursor.accept(", and|&?"), lastWas(reading, "and"));
+    const last = cursor.accept("and|&") || (cursor.accept(", and|&?") && lastWas(reading, "and"));
     const from = cursor.at;
     cursor.accept("+");
     const item = cursor.attempt(() => readChain(reading)) ?? cursor.attempt(() => readWork(reading));
     if (!item) break;
     const list = Array.isArray(item) ? (item as readonly Clause[]) : [item as Clause];
     const only = list[0] as Clause;
-    if (list.length !== 1 || (only.kind === "work" && only.target.ref !== "here") || (only.kind !== "work" && only.kind !== "chain")) {
+    if (
+      list.length !== 1 ||
+      (only.kind === "work" && only.target.ref !== "here") ||
+      (only.kind !== "work" && only.kind !== "chain")
+    ) {
       cursor.at = from;
       break;
     }

@@ -29,7 +29,7 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     const start = cursor.at;
     cursor.accept("and|then");
     if (!cursor.accept("rep|repeat|repeating|rpt|reps|repeats|rept|cont|continue|repeated")) return null;
-    cursor.accept("the? pattern|instructions|sequence|section|steps|directions|stitches|sts?") ;
+    cursor.accept("the? pattern|instructions|sequence|section|steps|directions|stitches|sts?");
     cursor.accept("rep|repeating");
     let mark: string | null = null;
     let pair = false;
@@ -67,7 +67,13 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     if (!mark && !stop) return null;
     if (!mark && stop?.by === "limit" && stop.limit.at !== "end" && stop.limit.at !== "last") return null;
     const late = readEndAtInner(reading);
-    return { start, pair, mark, endsAtInner: inner || late, stop: stop ?? { by: "unsaid", span: cursor.emptyHere() } };
+    return {
+      start,
+      pair,
+      mark,
+      endsAtInner: inner || late,
+      stop: stop ?? { by: "unsaid", span: cursor.emptyHere() },
+    };
   });
 }
 
@@ -134,7 +140,15 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     cursor.accept("additional");
     const crossed = cursor.accept("x");
     const token = cursor.token();
-    if (bracket && token?.is === "number" && token.word && !crossed && !/^(once|twice|thrice)$/iu.test(token.text) && !cursor.fits("times|time|more|x", 1)) return null;
+    if (
+      bracket &&
+      token?.is === "number" &&
+      token.word &&
+      !crossed &&
+      !/^(once|twice|thrice)$/iu.test(token.text) &&
+      !cursor.fits("times|time|more|x", 1)
+    )
+      return null;
     const times: Amount | null = readAmount(reading);
     if (!times || token?.is !== "number") return null;
     const only = token.word && /^(once|twice|thrice)$/iu.test(token.text);
@@ -142,16 +156,40 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     const said = cursor.accept("times|time|x|xs|repeats") || only || crossed;
     extra = cursor.accept("more|again|extra|further") || extra;
     total = cursor.accept("in all|total") || cursor.accept("total|altogether|all-together") || total;
-    if (!said && !(extra && !bracket) && !(!bracket && (cursor.isBoundary() || cursor.fits("and|then|-|=")))) return null;
+    if (!said && !(extra && !bracket) && !(!bracket && (cursor.isBoundary() || cursor.fits("and|then|-|="))))
+      return null;
     if (bracket && cursor.fits("in|into")) {
       // "(dc, ch 1) 3 times in next sp": the place is read by whoever reads the bracket.
     }
-    const counting = total ? "total" : extra ? "extra" : bracket ? "total" : pair ? "either-total" : "either-extra";
+    const counting = total
+      ? "total"
+      : extra
+        ? "extra"
+        : bracket
+          ? "total"
+          : pair
+            ? "either-total"
+            : "either-extra";
     return { by: "times", span: cursor.spanFrom(start), times, counting };
   });
 }
 
 /** Clauses that set up a row before its stitches: they are in no repeat that has lost its star. */
 export function isSetUp(clause: Clause): boolean {
-  return ["chain", "turn", "aside", "colour", "loops", "facing", "marker", "join-yarn", "hook", "join", "do-not-turn", "do-not-join", "along", "fasten-off"].includes(clause.kind);
+  return [
+    "chain",
+    "turn",
+    "aside",
+    "colour",
+    "loops",
+    "facing",
+    "marker",
+    "join-yarn",
+    "hook",
+    "join",
+    "do-not-turn",
+    "do-not-join",
+    "along",
+    "fasten-off",
+  ].includes(clause.kind);
 }

@@ -1,8 +1,8 @@
 import type { Amount, Clause, RepeatRowsClause, RowRange, RowsMeant, Until } from "../tree.ts";
 import { readAmount, readMeasure, readOrdinal } from "./amounts.ts";
+import { readSide } from "./joins.ts";
 import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
-import { readSide } from "./joins.ts";
 
 export const ROW = "row|rows|rnd|rnds|round|rounds|rd|rds";
 
@@ -12,7 +12,10 @@ export function readRepeatRows(reading: Reading): RepeatRowsClause | null {
 }
 
 const AS = [
-  "the? same|exactly|identical as|like|to for|in?", "as|like for|in|on|per|with?", "work|worked|working|crochet|make same? as|like for|in?", "work in? the? same manner|way as",
+  "the? same|exactly|identical as|like|to for|in?",
+  "as|like for|in|on|per|with?",
+  "work|worked|working|crochet|make same? as|like for|in?",
+  "work in? the? same manner|way as",
 ];
 
 function repeatRows(reading: Reading): RepeatRowsClause | null {
@@ -55,41 +58,70 @@ export function readRowsMeant(reading: Reading, bare = false): RowsMeant | null 
       const count = readAmount(reading);
       cursor.accept("pattern|patt");
       if (!cursor.accept(ROW)) return null;
-      return { are: "last", span: cursor.spanFrom(start), count: count ?? { ...ONE, span: cursor.spanFrom(start) } };
+      return {
+        are: "last",
+        span: cursor.spanFrom(start),
+        count: count ?? { ...ONE, span: cursor.spanFrom(start) },
+      };
     }
     if (demonstrative) {
       const count = readAmount(reading);
       cursor.accept("pattern|patt|last");
-      if (cursor.accept(ROW)) return { are: "last", span: cursor.spanFrom(start), count: count ?? { ...ONE, span: cursor.spanFrom(start) } };
+      if (cursor.accept(ROW))
+        return {
+          are: "last",
+          span: cursor.spanFrom(start),
+          count: count ?? { ...ONE, span: cursor.spanFrom(start) },
+        };
       return null;
     }
-    if (cursor.accept(`pattern|patt|pat|stitch ${ROW}`) && !cursor.isNumber()) return { are: "pattern", span: cursor.spanFrom(start) };
-    if (cursor.accept("pattern|patt|pat") && (cursor.isBoundary() || cursor.fits("until|for|to"))) return { are: "pattern", span: cursor.spanFrom(start) };
+    if (cursor.accept(`pattern|patt|pat|stitch ${ROW}`) && !cursor.isNumber())
+      return { are: "pattern", span: cursor.spanFrom(start) };
+    if (cursor.accept("pattern|patt|pat") && (cursor.isBoundary() || cursor.fits("until|for|to")))
+      return { are: "pattern", span: cursor.spanFrom(start) };
     // "rep row 3 times": the number is how often.
-    if (cursor.fits("row|rnd|round") && cursor.isNumber(1) && cursor.fits("times|time", 2) && (cursor.isBoundary(3) || cursor.fits("more", 3) > 0)) {
+    if (
+      cursor.fits("row|rnd|round") &&
+      cursor.isNumber(1) &&
+      cursor.fits("times|time", 2) &&
+      (cursor.isBoundary(3) || cursor.fits("more", 3) > 0)
+    ) {
       cursor.at += 1;
       return { are: "last", span: cursor.spanFrom(start), count: { ...ONE, span: cursor.spanFrom(start) } };
     }
-    const list = cursor.accept(ROW) || cursor.accept("r") || (cursor.isMark("#") && cursor.isNumber(1) && cursor.accept("#")) ? readRowList(reading) : readOrdinalRows(reading, bare);
+    const list =
+      cursor.accept(ROW) ||
+      cursor.accept("r") ||
+      (cursor.isMark("#") && cursor.isNumber(1) && cursor.accept("#"))
+        ? readRowList(reading)
+        : readOrdinalRows(reading, bare);
     if (!list) return null;
     const piece = readOfPiece(reading);
-    return made<RowsMeant & { are: "numbered" }>({ are: "numbered", span: cursor.spanFrom(start), list, piece: piece ?? undefined });
+    return made<RowsMeant & { are: "numbered" }>({
+      are: "numbered",
+      span: cursor.spanFrom(start),
+      list,
+      piece: piece ?? undefined,
+    });
   });
 }
 
 function readOfPiece(reading: Reading): string | null {
   const { cursor } = reading;
-  return cursor.attempt(() => {
-    if (!cursor.accept("of|from|for the?")) return null;
-    if (cursor.fits("pattern|patt|stitch")) {
-      cursor.at += 1;
-      return "";
-    }
-    const from = cursor.at;
-    if (cursor.fits("a|an|total|each|every|all|both|next|another|about|approx|size|sizes|as")) return null;
-    while (cursor.isWord() && !cursor.fits("until|for|to|rep|and|ending|work|but|except|over|once|then")) cursor.at += 1;
-    return cursor.at > from && cursor.at - from <= 4 ? cursor.wordsFrom(from) : null;
-  }) || null;
+  return (
+    cursor.attempt(() => {
+      if (!cursor.accept("of|from|for the?")) return null;
+      if (cursor.fits("pattern|patt|stitch")) {
+        cursor.at += 1;
+        return "";
+      }
+      const from = cursor.at;
+      if (cursor.fits("a|an|total|each|every|all|both|next|another|about|approx|size|sizes|as")) return null;
+      while (cursor.isWord() && !cursor.fits("until|for|to|rep|and|ending|work|but|except|over|once|then"))
+        cursor.at += 1;
+      return cursor.at > from && cursor.at - from <= 4 ? cursor.wordsFrom(from) : null;
+    }) || null
+  );
 }
 
 /** "3 and 4", "2-5", "3, 5 and 7", "2 to 5", "2 through 5". */
@@ -105,7 +137,11 @@ export function readRowList(reading: Reading): RowRange[] | null {
     if (!(cursor.accept(", and|&?") || cursor.accept("and|&|+|or|then"))) break;
     cursor.accept(ROW);
     cursor.accept("#");
-    if (!cursor.isNumber() || cursor.fits("times|x|more|time", 1) || (cursor.token() as { word?: boolean }).word) {
+    if (
+      !cursor.isNumber() ||
+      cursor.fits("times|x|more|time", 1) ||
+      (cursor.token() as { word?: boolean }).word
+    ) {
       cursor.at = before;
       break;
     }
@@ -122,10 +158,18 @@ function readRange(reading: Reading): RowRange[] | null {
   // The reader of size lists takes "2-5" for two sizes; after "Rows" it is a range, and longer lists of figures are single rows.
   const listed = token.values.length > 1 && !/[([]/u.test(token.text);
   if (listed && token.text.includes("-") && token.values.length === 2) {
-    return [{ from: { span: token.span, values: [token.values[0] ?? null] }, to: { span: token.span, values: [token.values[1] ?? null] } }];
+    return [
+      {
+        from: { span: token.span, values: [token.values[0] ?? null] },
+        to: { span: token.span, values: [token.values[1] ?? null] },
+      },
+    ];
   }
   if (listed && token.text.includes(",")) {
-    return token.values.map((value) => ({ from: { span: token.span, values: [value] }, to: { span: token.span, values: [value] } }));
+    return token.values.map((value) => ({
+      from: { span: token.span, values: [value] },
+      to: { span: token.span, values: [value] },
+    }));
   }
   // "Rep Row 2, (40, 44, 48)": the bracket is the count of every size, which the lexer took for more of the list.
   const { sizes } = reading.context;
@@ -134,7 +178,10 @@ function readRange(reading: Reading): RowRange[] | null {
     const span = { from: token.span.from + comma, to: token.span.to };
     const amount = { span, values: token.values.slice(1) };
     reading.claims.push({ span, parts: [{ span, amount, kind: "any", words: token.text.slice(comma) }] });
-    const row = { span: { from: token.span.from, to: token.span.from + token.text.indexOf(",") }, values: token.values.slice(0, 1) };
+    const row = {
+      span: { from: token.span.from, to: token.span.from + token.text.indexOf(",") },
+      values: token.values.slice(0, 1),
+    };
     return [{ from: row, to: row }];
   }
   const start = cursor.at;
@@ -190,7 +237,9 @@ function readRowTimes(reading: Reading): Amount | null {
     const amount = readAmount(reading);
     if (!amount || token?.is !== "number") return null;
     cursor.accept("more|additional|further|other");
-    const times = cursor.accept("times|time|x|repeats|repetitions") || (token.word && /^(once|twice|thrice)$/iu.test(token.text));
+    const times =
+      cursor.accept("times|time|x|repeats|repetitions") ||
+      (token.word && /^(once|twice|thrice)$/iu.test(token.text));
     cursor.accept("more|in total|all?") || cursor.accept("altogether|total|again|over");
     if (!times && !crossed) return null;
     return amount;
@@ -199,9 +248,14 @@ function readRowTimes(reading: Reading): Amount | null {
 
 const MEASURES = [
   "piece|work|it|sleeve|back|front|body|yoke|panel|total|length|garment|cuff|hat|sock|foot|leg|scarf|band|ribbing|section|desired|strip|rectangle|this|your|whole|same|entire length|piece|work|sleeve|body? measures|is|reaches|equals|measure|measured",
-  "measures|measure", "it|piece|work measures",
+  "measures|measure",
+  "it|piece|work measures",
 ];
-const FROM_BEG = ["from the? beg|beginning|start|cast-on|foundation|commencement|bottom|lower|first edge|row|ch|chain?", "in total|all|length", "overall|altogether|total|long"];
+const FROM_BEG = [
+  "from the? beg|beginning|start|cast-on|foundation|commencement|bottom|lower|first edge|row|ch|chain?",
+  "in total|all|length",
+  "overall|altogether|total|long",
+];
 const FROM_OTHER = ["from|above|past|after|below|beyond|along|across|deep|down|up"];
 
 /** "until piece measures 28 cm [from beg]", "for 10 rows", "until 20 sts rem", "until 26 rows are done", "until desired length". */
@@ -215,11 +269,18 @@ export function readUntil(reading: Reading): Until | null {
     if (!until && !forWord) return null;
     const body = until ? untilWhat(reading) : forWhat(reading);
     if (!body) return null;
-    cursor.accept("or desired length|size") || cursor.accept("or to? the? desired|required length") || cursor.accept("or length|as desired|required|needed?");
+    cursor.accept("or desired length|size") ||
+      cursor.accept("or to? the? desired|required length") ||
+      cursor.accept("or length|as desired|required|needed?");
     const ending = readEnding(reading);
     return made<Until>({
-      span: cursor.spanFrom(start), measure: body.measure, from: body.from, rows: body.rows, stitches: body.stitches,
-      endingSide: ending?.side, endingRow: ending?.row,
+      span: cursor.spanFrom(start),
+      measure: body.measure,
+      from: body.from,
+      rows: body.rows,
+      stitches: body.stitches,
+      endingSide: ending?.side,
+      endingRow: ending?.row,
     });
   });
 }
@@ -245,34 +306,52 @@ function untilWhat(reading: Reading): What | null {
     if (cursor.acceptAny(FROM_BEG)) from = "beginning";
     else if (cursor.acceptAny(FROM_OTHER)) {
       from = "other";
-      while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending|end|or|and|turn|-|=")) cursor.at += 1;
+      while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending|end|or|and|turn|-|="))
+        cursor.at += 1;
     }
     cursor.acceptAny(FROM_BEG);
-    if (cursor.accept("of the? armhole|armholes|neck|sleeve|shaping|yoke|raglan|body|work|piece shaping?")) from = "other";
+    if (cursor.accept("of the? armhole|armholes|neck|sleeve|shaping|yoke|raglan|body|work|piece shaping?"))
+      from = "other";
     return from ? { measure, from } : { measure };
   }
   cursor.at = start;
-  cursor.accept("there are|is|remain") || cursor.accept("you have a? total? of?") || cursor.accept("you have|reach") || cursor.accept("a total of") || cursor.accept("only");
+  cursor.accept("there are|is|remain") ||
+    cursor.accept("you have a? total? of?") ||
+    cursor.accept("you have|reach") ||
+    cursor.accept("a total of") ||
+    cursor.accept("only");
   cursor.accept("a total of") || cursor.accept("a");
   const amount = readAmount(reading);
   if (amount) {
     cursor.accept("more|total");
     if (cursor.accept(`${ROW}`)) {
-      cursor.accept("of pattern|patt|pat") ;
-      cursor.accept("in all|total|length? have|are been? done|worked|completed|made|complete|finished") || cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") || cursor.accept("from the? beg|beginning|start") || cursor.accept("in all|total") || cursor.accept("total|altogether|done|worked");
+      cursor.accept("of pattern|patt|pat");
+      cursor.accept("in all|total|length? have|are been? done|worked|completed|made|complete|finished") ||
+        cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") ||
+        cursor.accept("from the? beg|beginning|start") ||
+        cursor.accept("in all|total") ||
+        cursor.accept("total|altogether|done|worked");
       return { rows: amount };
     }
     const noun = readNoun(reading);
     cursor.accept("are|is|have? been?");
-    cursor.accept("rem|remain|remains|remaining|left|worked|made|done|on in? the? row|all|hook|rnd|round?") || cursor.accept("in all|total") || cursor.accept("rem|remain|remains|remaining|left|total|long");
+    cursor.accept("rem|remain|remains|remaining|left|worked|made|done|on in? the? row|all|hook|rnd|round?") ||
+      cursor.accept("in all|total") ||
+      cursor.accept("rem|remain|remains|remaining|left|total|long");
     if (noun || cursor.isBoundary()) return { stitches: amount };
     return null;
   }
   cursor.at = start;
   cursor.accept("the|your|it|you");
-  if (named || cursor.fits("desired|required|length|piece|same|match|long|it|work|you|row|rows|end|sleeve|fits|reach|have|preferred|wanted|armhole|armholes|chosen|big|as|reaches")) {
+  if (
+    named ||
+    cursor.fits(
+      "desired|required|length|piece|same|match|long|it|work|you|row|rows|end|sleeve|fits|reach|have|preferred|wanted|armhole|armholes|chosen|big|as|reaches",
+    )
+  ) {
     // A length told by something else than a number: it stops nothing that can be counted.
-    while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending") && !cursor.isMark("-")) cursor.at += 1;
+    while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending") && !cursor.isMark("-"))
+      cursor.at += 1;
     return cursor.at > start ? { from: "other" } : null;
   }
   return null;
@@ -346,14 +425,25 @@ function readEndingAlone(reading: Reading): Until | null {
     const { cursor } = reading;
     const start = cursor.at;
     const ending = readEnding(reading);
-    return ending ? made<Until>({ span: cursor.spanFrom(start), measure: undefined, from: undefined, rows: undefined, stitches: undefined, endingSide: ending.side, endingRow: ending.row }) : null;
+    return ending
+      ? made<Until>({
+          span: cursor.spanFrom(start),
+          measure: undefined,
+          from: undefined,
+          rows: undefined,
+          stitches: undefined,
+          endingSide: ending.side,
+          endingRow: ending.row,
+        })
+      : null;
   });
 }
 
 /** "until piece measures 28 cm" after a row that is worked on and on. */
 export function readUntilAlone(reading: Reading): Clause | null {
   const { cursor } = reading;
-  if (!cursor.fits("until|till|untill") && !(cursor.fits("for") && cursor.isNumber(1) && cursor.fits(ROW, 2))) return null;
+  if (!cursor.fits("until|till|untill") && !(cursor.fits("for") && cursor.isNumber(1) && cursor.fits(ROW, 2)))
+    return null;
   const last = reading.out[reading.out.length - 1];
   const until = readUntil(reading);
   if (!until) return null;
@@ -381,5 +471,8 @@ export function readLateEnding(reading: Reading): Clause | null {
 }
 
 function ending(until: Until): Partial<Until> {
-  return { ...(until.endingSide ? { endingSide: until.endingSide } : {}), ...(until.endingRow ? { endingRow: until.endingRow } : {}) };
+  return {
+    ...(until.endingSide ? { endingSide: until.endingSide } : {}),
+    ...(until.endingRow ? { endingRow: until.endingRow } : {}),
+  };
 }

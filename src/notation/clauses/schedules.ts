@@ -1,10 +1,19 @@
 import { stitchAt } from "../stitch-words.ts";
-import type { Amount, Beat, Clause, EvenClause, EvenlyClause, InPatternClause, ScheduleClause, Target } from "../tree.ts";
+import type {
+  Amount,
+  Beat,
+  Clause,
+  EvenClause,
+  EvenlyClause,
+  InPatternClause,
+  ScheduleClause,
+  Target,
+} from "../tree.ts";
 import { readAmount, readAmountOrArticle, readOrdinal } from "./amounts.ts";
 import { readAlong } from "./edges.ts";
 import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
-import { readUntil, ROW } from "./rows-meant.ts";
+import { ROW, readUntil } from "./rows-meant.ts";
 import { readEachToLimit, readPlace } from "./targets.ts";
 
 const INC = "inc|increase|increasing|incr|increased";
@@ -59,11 +68,23 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     }
     const until = readUntil(reading) ?? undefined;
     if (beats.length === 0 && !first && !until) return null;
-    const late = together || cursor.attempt(() => {
-      cursor.accept(",|;");
-      return acceptTogether(reading) && cursor.isBoundary() ? true : null;
+    const late =
+      together ||
+      cursor.attempt(() => {
+        cursor.accept(",|;");
+        return acceptTogether(reading) && cursor.isBoundary() ? true : null;
+      });
+    return made<ScheduleClause>({
+      kind: "schedule",
+      span: cursor.spanFrom(start),
+      change,
+      by,
+      where,
+      first,
+      beats,
+      until,
+      together: late ? true : undefined,
     });
-    return made<ScheduleClause>({ kind: "schedule", span: cursor.spanFrom(start), change, by, where, first, beats, until, together: late ? true : undefined });
   });
 }
 
@@ -96,13 +117,25 @@ function edgeWord(reading: Reading): ScheduleClause["where"] | null {
   const { cursor } = reading;
   cursor.accept("at|on|in|to|for");
   cursor.accept("the");
-  if (cursor.accept("each|both|either|ea|every end|ends|side|sides|edge|edges") || cursor.accept("beg|beginning and|& end")) {
+  if (
+    cursor.accept("each|both|either|ea|every end|ends|side|sides|edge|edges") ||
+    cursor.accept("beg|beginning and|& end")
+  ) {
     cursor.accept("of the? marker|markers|m?");
     return "each-end";
   }
-  if (cursor.accept("each|every marker|m|marked") || cursor.accept("either|both|each side|sides of marker|markers|m")) return "each-marker";
-  if (cursor.accept("neck|neckline|front-neck side|edge|edges|end?") || cursor.accept("front|centre|center neck? edge|end")) return "neck-edge";
-  if (cursor.accept("armhole|arm|armholes|raglan|sleeve|side|shoulder edge|edges|end|hole")) return "armhole-edge";
+  if (
+    cursor.accept("each|every marker|m|marked") ||
+    cursor.accept("either|both|each side|sides of marker|markers|m")
+  )
+    return "each-marker";
+  if (
+    cursor.accept("neck|neckline|front-neck side|edge|edges|end?") ||
+    cursor.accept("front|centre|center neck? edge|end")
+  )
+    return "neck-edge";
+  if (cursor.accept("armhole|arm|armholes|raglan|sleeve|side|shoulder edge|edges|end|hole"))
+    return "armhole-edge";
   if (cursor.accept("neck")) return "neck-edge";
   if (cursor.accept("armhole|armholes")) return "armhole-edge";
   if (cursor.accept("top|bottom|front|lower|hand|shoulder edge|end|side?")) return "one-edge";
@@ -120,7 +153,8 @@ function readFirstRow(reading: Reading): { first?: Amount; run?: Amount } | null
     cursor.accept("the");
     if (cursor.accept("next|this|following|foll")) {
       const run = readAmount(reading);
-      if (cursor.accept(`rs|ws? ${ROW}`)) return run ? { run } : { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } };
+      if (cursor.accept(`rs|ws? ${ROW}`))
+        return run ? { run } : { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } };
       return cursor.fits("and|&") ? { first: { span: cursor.spanFrom(cursor.at - 1), values: [1] } } : null;
     }
     if (cursor.fits("every|each|alt|alternate")) return null;
@@ -140,11 +174,13 @@ function readBeat(reading: Reading): Beat | null {
     cursor.accept("foll|following|next");
     if (cursor.fits("end|side|edge|marker|ends|both")) return null;
     let step: Amount | null = null;
-    if (cursor.accept("other|alt|alternate|second|alternating")) step = { span: cursor.spanFrom(cursor.at - 1), values: [2] };
+    if (cursor.accept("other|alt|alternate|second|alternating"))
+      step = { span: cursor.spanFrom(cursor.at - 1), values: [2] };
     else if (every) {
-      step = readOrdinal(reading) ?? (cursor.isNumber() && !cursor.fits("times", 1) ? readAmount(reading) : null);
+      step =
+        readOrdinal(reading) ?? (cursor.isNumber() && !cursor.fits("times", 1) ? readAmount(reading) : null);
       cursor.accept("foll|following");
-      cursor.accept("alt|alternate|other") && (step = { span: cursor.spanFrom(cursor.at - 1), values: [2] });
+      if (cursor.accept("alt|alternate|other")) step = { span: cursor.spanFrom(cursor.at - 1), values: [2] };
       cursor.accept("thereafter|after");
     }
     if (!step && !every) return null;
@@ -154,7 +190,11 @@ function readBeat(reading: Reading): Beat | null {
     if (!row && !cursor.isNumber()) return null;
     cursor.accept("thereafter");
     const times = readTimes(reading);
-    return made<Beat>({ span: cursor.spanFrom(start), every: step ?? { span: cursor.spanFrom(start), values: [1] }, times: times ?? undefined });
+    return made<Beat>({
+      span: cursor.spanFrom(start),
+      every: step ?? { span: cursor.spanFrom(start), values: [1] },
+      times: times ?? undefined,
+    });
   });
 }
 
@@ -181,7 +221,9 @@ export function readEvenly(reading: Reading): EvenlyClause | null {
     const { cursor } = reading;
     const start = cursor.at;
     const early = cursor.accept("evenly");
-    cursor.accept("work|working|make|space|spacing|crochet|pick|distribute|place|dc|sc evenly? up? a? row|rnd|round? of?") || cursor.accept("work|working|make|crochet|place|space|distribute|pick up?");
+    cursor.accept(
+      "work|working|make|space|spacing|crochet|pick|distribute|place evenly? up? a? row|rnd|round of",
+    ) || cursor.accept("work|working|make|crochet|place|space|distribute|pick up?");
     const evenlyFirst = early || cursor.accept("evenly");
     cursor.accept("spaced|distribute");
     const change = cursor.accept(INC) ? "inc" : cursor.accept(DEC) ? "dec" : "make";
@@ -198,32 +240,61 @@ export function readEvenly(reading: Reading): EvenlyClause | null {
     if (change !== "make") cursor.accept("times");
     evenly = evenly || cursor.accept("evenly|even|equally");
     cursor.accept("spaced|spaces|spacing|distributed");
+    let total: Amount | undefined;
+    const readTotal = () =>
+      cursor.attempt(() => {
+        cursor.accept(",|-|=");
+        if (!cursor.accept("to|for|until|having a? total? of?")) return null;
+        cursor.accept("a|there total|are of?");
+        const wanted = readAmount(reading);
+        if (!wanted) return null;
+        readNoun(reading);
+        total = wanted;
+        return true;
+      });
+    readTotal();
     const along = readAlong(reading) ?? undefined;
-    const late = cursor.accept("evenly|spaced evenly?") ;
+    // "sc along neck edge": an edge that has no stitches of its own is spread over evenly, said or not.
+    if (along && (stitch || count) && !["foundation", "free-loops", "row-ends", "other"].includes(along.edge))
+      evenly = true;
+    const late = cursor.accept("evenly|spaced evenly?");
     evenly = evenly || late;
     if (!evenly) return null;
     if (!stitch && !count && change === "make") return null;
     cursor.accept("spaced");
     const place = along ? null : readEachToLimit(reading);
     if (!along && !place) cursor.attempt(() => readPlace(reading));
-    let total: Amount | undefined;
-    cursor.attempt(() => {
-      cursor.accept(",|-|=");
-      if (!cursor.accept("to|for|until|having a? total? of?")) return null;
-      cursor.accept("a|there total|are of?");
-      const wanted = readAmount(reading);
-      if (!wanted) return null;
-      readNoun(reading);
-      total = wanted;
-      return true;
+    if (!total) readTotal();
+    return made<EvenlyClause>({
+      kind: "evenly",
+      span: cursor.spanFrom(start),
+      change,
+      stitch,
+      count: count ?? undefined,
+      total,
+      along,
     });
-    return made<EvenlyClause>({ kind: "evenly", span: cursor.spanFrom(start), change, stitch, count: count ?? undefined, total, along });
   });
 }
 
-const STRAIGHT = ["even|straight|evenly|plain", "without shaping|increasing|inc|decreasing|dec|further or? increasing|decreasing|shaping?", "without inc|increasing or dec|decreasing", "with no inc|increases|increase|shaping or? dec|decreases?"];
-const PATTERN = ["in|the main|established|stitch|same? pattern|patt|pat|patts st|sts|stitch?", "in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?", "in|the pattern|patt|pat|patts|design", "pattern|patt|pat st|stitch? as? set|established|before|est|correct?", "as set|established|before", "in est|established|set pattern|patt|pat"];
-const KEEPING = ["keep|keeping|maintain|maintaining|continuing|cont|continue|work|working to|in? the|in|your? est|established|main|st|stitch? pattern|patt|pat|patts|continuity as? in? correct|set|est|established|straight?", "keeping to? patt|pattern|pat correct|as-set"];
+const STRAIGHT = [
+  "even|straight|evenly|plain",
+  "without shaping|increasing|inc|decreasing|dec|further or? increasing|decreasing|shaping?",
+  "without inc|increasing or dec|decreasing",
+  "with no inc|increases|increase|shaping or? dec|decreases?",
+];
+const PATTERN = [
+  "in|the main|established|stitch|same? pattern|patt|pat|patts st|sts|stitch?",
+  "in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?",
+  "in|the pattern|patt|pat|patts|design",
+  "pattern|patt|pat st|stitch? as? set|established|before|est|correct?",
+  "as set|established|before",
+  "in est|established|set pattern|patt|pat",
+];
+const KEEPING = [
+  "keep|keeping|maintain|maintaining|continuing|cont|continue|work|working to|in? the|in|your? est|established|main|st|stitch? pattern|patt|pat|patts|continuity as? in? correct|set|est|established|straight?",
+  "keeping to? patt|pattern|pat correct|as-set",
+];
 
 /** "work even for 6 rows", "work straight until ...", "cont in patt until ...", "work 3 rows even", "sc in each st for 10 rows". */
 export function readEven(reading: Reading): Clause | null {
@@ -236,7 +307,9 @@ export function readEven(reading: Reading): Clause | null {
       cursor.accept("throughout|correct|and|,");
       cursor.accept("throughout|,");
     }
-    const verb = cursor.accept("work|working|continue|cont|continuing|proceed|crochet|worked|keep|keeping|knit|now|go on?");
+    const verb = cursor.accept(
+      "work|working|continue|cont|continuing|proceed|crochet|worked|keep|keeping|knit|now|go on?",
+    );
     cursor.accept("to work|working|crochet|be?") || cursor.accept("work|working|on|to");
     let straight = cursor.acceptAny(STRAIGHT);
     let pattern = cursor.acceptAny(PATTERN);
@@ -256,8 +329,11 @@ export function readEven(reading: Reading): Clause | null {
     }
     inPattern = inPattern || pattern;
     if (!straight && !inPattern && !(rowsFirst && verb)) return null;
-    if (!straight && !rowsFirst && inPattern && !cursor.fits("until|till|for|over|,|.|to") && !cursor.done) return null;
-    if (cursor.accept("on|over|across the|these|all|rem|remaining|those|this|last|next|first? rem|remaining?")) {
+    if (!straight && !rowsFirst && inPattern && !cursor.fits("until|till|for|over|,|.|to") && !cursor.done)
+      return null;
+    if (
+      cursor.accept("on|over|across the|these|all|rem|remaining|those|this|last|next|first? rem|remaining?")
+    ) {
       readAmount(reading);
       cursor.accept("rem|remaining");
       readNoun(reading);
@@ -266,7 +342,14 @@ export function readEven(reading: Reading): Clause | null {
     const rows = rowsFirst ?? (until?.rows && !until.measure ? until.rows : undefined);
     pattern = cursor.acceptAny(PATTERN) || pattern;
     if (!rows && !until && cursor.fits("to|across|around|row")) return null;
-    return made<EvenClause>({ kind: "even", span: cursor.spanFrom(start), rows: rows ?? undefined, until, inPattern: inPattern || pattern, stitch });
+    return made<EvenClause>({
+      kind: "even",
+      span: cursor.spanFrom(start),
+      rows: rows ?? undefined,
+      until,
+      inPattern: inPattern || pattern,
+      stitch,
+    });
   });
 }
 
@@ -277,7 +360,12 @@ function countedStitches(reading: Reading): Target | null {
     const start = cursor.at;
     cursor.accept("next|first|rem|remaining");
     const count = readAmount(reading);
-    if (!count || !cursor.accept("st|sts|stitch|stitches") || cursor.fits("in|into|evenly|tog|together|on|along")) return null;
+    if (
+      !count ||
+      !cursor.accept("st|sts|stitch|stitches") ||
+      cursor.fits("in|into|evenly|tog|together|on|along")
+    )
+      return null;
     return { span: cursor.spanFrom(start), ref: "next", count, what: { is: "any" } };
   });
 }
@@ -308,7 +396,9 @@ function readRowCount(reading: Reading): Amount | null {
     const amount = readAmount(reading);
     if (!amount) return null;
     cursor.accept("more|further|additional|pattern|patt|other");
-    return cursor.accept(ROW) && !cursor.isNumber() ? (cursor.accept("more|further|in all"), amount) : null;
+    if (!cursor.accept(ROW) || cursor.isNumber()) return null;
+    cursor.accept("more|further");
+    return amount;
   });
 }
 
@@ -329,9 +419,17 @@ export function readInPattern(reading: Reading): InPatternClause | null {
       if (!pattern) return null;
       cursor.accept("row|rnd|round");
       const span = cursor.spanFrom(start);
-      return { kind: "in-pattern", span, target: { span: { from: span.to, to: span.to }, ref: "each", what: { is: "any" } } };
+      return {
+        kind: "in-pattern",
+        span,
+        target: { span: { from: span.to, to: span.to }, ref: "each", what: { is: "any" } },
+      };
     }
-    if (!pattern && !(place.ref === "each" || place.ref === "first" || place.ref === "next" || place.ref === "last")) return null;
+    if (
+      !pattern &&
+      !(place.ref === "each" || place.ref === "first" || place.ref === "next" || place.ref === "last")
+    )
+      return null;
     if (!pattern && place.ref !== "each" && !place.count) return null;
     if (!pattern && place.what.is === "ring") return null;
     return { kind: "in-pattern", span: cursor.spanFrom(start), target: place };

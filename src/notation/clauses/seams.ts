@@ -4,14 +4,17 @@ import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
 import { readUntil } from "./rows-meant.ts";
 
-const SEWING = "sew|seam|weave|whipstitch|whip|stitch|mattress-stitch|graft|sewing|seaming|slip-stitch|overcast|join|joining";
+const SEWING =
+  "sew|seam|weave|whipstitch|whip|stitch|mattress-stitch|graft|sewing|seaming|slip-stitch|overcast|join|joining";
 
 /** "Sew side seams", "join shoulders with sl st, RS together", "set in sleeves", "leaving 8 cm open": to the end of the sentence. */
 export function readSeam(reading: Reading): SeamClause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    cursor.accept("with|holding|place|placing right|wrong|rs|ws sides|side? together|facing|inside|outside ,?");
+    cursor.accept(
+      "with|holding|place|placing right|wrong|rs|ws sides|side? together|facing|inside|outside ,?",
+    );
     cursor.accept("using|use a? tapestry|yarn|darning needle ,? and?");
     const set = cursor.accept("set in? the? sleeve|sleeves in? place?");
     if (!set && !cursor.accept(SEWING)) return null;
@@ -20,22 +23,38 @@ export function readSeam(reading: Reading): SeamClause | null {
     cursor.accept("stitch|st");
     let words = "";
     while (!cursor.done && !(cursor.isMark(".") || cursor.isMark(";"))) {
+      if (cursor.at - start > 120) return null;
       words += ` ${cursor.key()}`;
       cursor.at += 1;
     }
     const seam = seamOf(set ? ` sleeves in ${words}` : words);
-    if (!seam && (weak || !/ (seam|seams|edge|edges|together|pocket|pockets|buttons?|button|band|collar|piece|pieces|in|on|to|closed|up|top|bottom)( |$)/u.test(words))) return null;
-    if (weak && !/ (seam|seams|shoulder|shoulders|sides|sleeve|sleeves|underarm|together)( |$)/u.test(words)) return null;
+    if (
+      !seam &&
+      (weak ||
+        !/ (seam|seams|edge|edges|together|pocket|pockets|buttons?|button|band|collar|piece|pieces|in|on|to|closed|up|top|bottom)( |$)/u.test(
+          words,
+        ))
+    )
+      return null;
+    if (weak && !/ (seam|seams|shoulder|shoulders|sides|sleeve|sleeves|underarm|together)( |$)/u.test(words))
+      return null;
     const open = openLength(reading, start);
     const span = cursor.spanFrom(start);
-    return made<SeamClause>({ kind: "seam", span, seam: seam ?? "other", words: reading.words(span), open: open ?? undefined });
+    return made<SeamClause>({
+      kind: "seam",
+      span,
+      seam: seam ?? "other",
+      words: reading.words(span),
+      open: open ?? undefined,
+    });
   });
 }
 
 function seamOf(words: string): SeamClause["seam"] | null {
   const sleeve = / (sleeve|sleeves|underarm|underarms)( |$)/u.test(words);
   const side = / (side|sides)( |$)/u.test(words);
-  if (/ (armhole|armholes|set|in place)( |$)/u.test(words) && sleeve && !/ seam/u.test(words)) return "sleeve-to-armhole";
+  if (/ (armhole|armholes|set|in place)( |$)/u.test(words) && sleeve && !/ seam/u.test(words))
+    return "sleeve-to-armhole";
   if (sleeve && / (armhole|armholes)( |$)/u.test(words)) return "sleeve-to-armhole";
   if (/ (shoulder|shoulders)( |$)/u.test(words)) return "shoulder";
   if (side && / (seam|seams|edges?|leaving|up|together|of)( |$)/u.test(words)) return "side";
@@ -62,7 +81,24 @@ function openLength(reading: Reading, start: number): SeamClause["open"] | null 
   return null;
 }
 
-const PIECES = new Set(["back", "front", "left", "right", "sleeve", "sleeves", "first", "second", "other", "body", "yoke", "shoulder", "pocket", "sock", "mitten", "cuff"]);
+const PIECES = new Set([
+  "back",
+  "front",
+  "left",
+  "right",
+  "sleeve",
+  "sleeves",
+  "first",
+  "second",
+  "other",
+  "body",
+  "yoke",
+  "shoulder",
+  "pocket",
+  "sock",
+  "mitten",
+  "cuff",
+]);
 
 /** "Work as for Left Front, reversing shaping", "same as back to row 12", "as Back". */
 export function readAsPiece(reading: Reading): AsPieceClause | null {
@@ -74,8 +110,10 @@ export function readAsPiece(reading: Reading): AsPieceClause | null {
     cursor.accept("second|other|left|right|remaining|correspond|match");
     cursor.accept("sleeve|front|side|half|shoulder|piece|sock|pocket");
     if (
-      !cursor.accept("same|exactly|just as|like|to|way as|for?") && !cursor.accept("as|like for|given|with|on?") &&
-      !cursor.accept("to match|correspond-to|correspond to|with?") && !cursor.accept("in? the? same manner|way|instructions as|like for?")
+      !cursor.accept("same|exactly|just as|like|to|way as|for?") &&
+      !cursor.accept("as|like for|given|with|on?") &&
+      !cursor.accept("to match|correspond-to|correspond to|with?") &&
+      !cursor.accept("in? the? same manner|way|instructions as|like for?")
     ) {
       return null;
     }
@@ -84,14 +122,27 @@ export function readAsPiece(reading: Reading): AsPieceClause | null {
     const from = cursor.at;
     const bareAs = !told && cursor.at - start <= 2 && /^as/iu.test(cursor.wordsFrom(start));
     const head = cursor.token();
-    if (bareAs && !(head?.is === "word" && (/^\p{Lu}/u.test(head.text) || PIECES.has(head.norm)))) return null;
-    if (cursor.fits("row|rnd|round|rows|rnds|rounds|follows|follow|you|before|if|many|long|in|needed|desired|directed|needed|usual|a|dc|sc|hdc|shown|set|instructed|necessary|described|often|at|you'd")) return null;
-    while (cursor.isWord() && cursor.at - from < 4 && !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev")) cursor.at += 1;
+    if (bareAs && !(head?.is === "word" && (/^\p{Lu}/u.test(head.text) || PIECES.has(head.norm))))
+      return null;
+    if (
+      cursor.fits(
+        "row|rnd|round|rows|rnds|rounds|follows|follow|you|before|if|many|long|in|needed|desired|directed|needed|usual|a|dc|sc|hdc|shown|set|instructed|necessary|described|often|at|you'd",
+      )
+    )
+      return null;
+    while (
+      cursor.isWord() &&
+      cursor.at - from < 4 &&
+      !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev")
+    )
+      cursor.at += 1;
     if (cursor.at === from) return null;
     const piece = cursor.wordsFrom(from);
     cursor.accept(",|;");
     cursor.accept("but|only|and");
-    const reversing = cursor.accept("reversing|reverse|rev|mirroring all|the? shaping|shapings|shape|directions|instructions|sides?");
+    const reversing = cursor.accept(
+      "reversing|reverse|rev|mirroring all|the? shaping|shapings|shape|directions|instructions|sides?",
+    );
     const until = readUntil(reading) ?? undefined;
     if (!until && cursor.accept("up? to|through|until")) {
       while (!cursor.isBoundary()) cursor.at += 1;
@@ -129,9 +180,16 @@ export function readFinishing(reading: Reading): Clause | null {
     const start = cursor.at;
     cursor.accept("and|then|also|lightly");
     if (
-      !cursor.accept("weave|weaving|work|darn|sew|run|hide|tuck|cut|trim|secure in|all|the|and? loose|all|the? yarn? ends|end|tails|tail") &&
-      !cursor.accept("cut|break yarn? and weave|sew|darn in|the|all? the|in? ends|end|tails|tail?") && !cursor.accept("weave|darn|sew|weaving|hide|secure|trim|cut in? all|any|the|your|both|remaining? loose? yarn? ends|end|tails|tail|yarn") &&
-      !cursor.accept("block|steam|press|wash|dry|pin lightly|to|piece|pieces|the|garment|well|with|under|as|sleeves|all?") &&
+      !cursor.accept(
+        "weave|weaving|work|darn|sew|run|hide|tuck|cut|trim|secure in|all|the|and? loose|all|the? yarn? ends|end|tails|tail",
+      ) &&
+      !cursor.accept("cut|break yarn? and weave|sew|darn in|the|all? the|in? ends|end|tails|tail?") &&
+      !cursor.accept(
+        "weave|darn|sew|weaving|hide|secure|trim|cut in? all|any|the|your|both|remaining? loose? yarn? ends|end|tails|tail|yarn",
+      ) &&
+      !cursor.accept(
+        "block|steam|press|wash|dry|pin lightly|to|piece|pieces|the|garment|well|with|under|as|sleeves|all?",
+      ) &&
       !cursor.accept("stuff|fill|filling|stuffing firmly|lightly|it|the|with|as|well?")
     ) {
       return null;

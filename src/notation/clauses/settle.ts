@@ -24,16 +24,30 @@ function shapes(clause: Clause): boolean {
 
 function mayBeAlone(clause: WorkClause): boolean {
   const count = singleValue(clause.count);
-  return count !== null && count >= 2 && count <= MOST_IN_ONE && clause.target.ref === "here" && clause.target.what.is === "any";
+  return (
+    count !== null &&
+    count >= 2 &&
+    count <= MOST_IN_ONE &&
+    clause.target.ref === "here" &&
+    clause.target.what.is === "any"
+  );
 }
 
 export function aloneChoice(clause: WorkClause): Clause {
   const at = { from: clause.span.to, to: clause.span.to };
   const { count, ...one } = clause;
-  const each: Target = { span: at, ref: "next", what: { is: "any" }, each: true, ...(count ? { count } : {}) };
+  const each: Target = {
+    span: at,
+    ref: "next",
+    what: { is: "any" },
+    each: true,
+    ...(count ? { count } : {}),
+  };
   const together: Target = { span: at, ref: "next", what: { is: "any" } };
   return {
-    kind: "choice", span: clause.span, form: "n-alone",
+    kind: "choice",
+    span: clause.span,
+    form: "n-alone",
     options: [[{ ...one, target: each }], [{ ...one, ...(count ? { count } : {}), target: together }]],
   };
 }

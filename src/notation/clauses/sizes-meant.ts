@@ -46,7 +46,8 @@ function sizeHere(reading: Reading): number | null {
       const token = cursor.token(length - 1);
       if (!token || token.is === "break") break;
       if (token.is === "mark" && token.text === ".") break;
-      if (!(token.is === "mark" && token.text === "-")) have += token.text.toLowerCase().replace(/[.\-]+/gu, "");
+      if (!(token.is === "mark" && token.text === "-"))
+        have += token.text.toLowerCase().replace(/[.-]+/gu, "");
       if (have === wanted && (!best || length > best.length)) best = { size, length };
       if (have.length >= wanted.length) break;
     }
@@ -54,7 +55,11 @@ function sizeHere(reading: Reading): number | null {
   const found = best as { size: number; length: number } | null;
   if (!found) {
     const ordinal = cursor.token();
-    const named = cursor.fits("small|smallest") ? 0 : cursor.fits("largest|biggest") ? context.sizes - 1 : null;
+    const named = cursor.fits("small|smallest")
+      ? 0
+      : cursor.fits("largest|biggest")
+        ? context.sizes - 1
+        : null;
     if (named !== null && context.sizes > 1) {
       cursor.at += 1;
       return named;
@@ -73,7 +78,9 @@ export function readSizeOnly(reading: Reading): Clause | null {
     const start = cursor.at;
     if (cursor.accept("end|stop|finish|fasten off? here")) {
       const meant = readSizesMeant(reading) ?? looseSizes(reading);
-      return meant && !meant.all ? { kind: "size-end", span: cursor.spanFrom(start), sizes: meant.sizes } : null;
+      return meant && !meant.all
+        ? { kind: "size-end", span: cursor.spanFrom(start), sizes: meant.sizes }
+        : null;
     }
     const meant = readSizesMeant(reading);
     if (!meant) return null;
@@ -81,7 +88,8 @@ export function readSizeOnly(reading: Reading): Clause | null {
     if (meant.all) return { kind: "aside", span: cursor.spanFrom(start) };
     if (cursor.done) return null;
     const words = cursor.wordsFrom(start);
-    if (cursor.accept("end|stop|fasten off? here|off") && cursor.isBoundary()) return { kind: "size-end", span: cursor.spanFrom(start), sizes: meant.sizes };
+    if (cursor.accept("end|stop|fasten off? here|off") && cursor.isBoundary())
+      return { kind: "size-end", span: cursor.spanFrom(start), sizes: meant.sizes };
     const end = nextSizes(reading);
     const body = reading.inside(end);
     return { kind: "size-only", span: cursor.spanFrom(start), sizes: meant.sizes, words, body };
@@ -135,6 +143,8 @@ export function readSizeOnlyBracket(reading: Reading, open: number, close: numbe
     const body = reading.inside(close);
     cursor.at = close + 1;
     const span = cursor.spanFrom(open);
-    return body.length > 0 ? [{ kind: "size-only", span, sizes: meant.sizes, words, body }] : [{ kind: "aside", span }];
+    return body.length > 0
+      ? [{ kind: "size-only", span, sizes: meant.sizes, words, body }]
+      : [{ kind: "aside", span }];
   });
 }

@@ -21,10 +21,16 @@ export function readSkip(reading: Reading): SkipClause | null {
     // "sk 1" before a stitch: the number stands alone.
     const count = readAmount(reading);
     const span = cursor.spanFrom(start);
-    const target = count ? { span: count.span, ref: "next" as const, count, what: { is: "any" as const } } : hereTarget(span);
-    return count || cursor.isBoundary() ? { kind: "skip", span, target: count ? target : { ...target, ref: "next" } } : null;
+    const target = count
+      ? { span: count.span, ref: "next" as const, count, what: { is: "any" as const } }
+      : hereTarget(span);
+    return count || cursor.isBoundary()
+      ? { kind: "skip", span, target: count ? target : { ...target, ref: "next" } }
+      : null;
   }
-  cursor.accept("for|as|to form? the? armhole|armholes|underarm|thumb|thumbhole|buttonhole|opening|hole|made?");
+  cursor.accept(
+    "for|as|to form? the? armhole|armholes|underarm|thumb|thumbhole|buttonhole|opening|hole|made?",
+  );
   return { kind: "skip", span: cursor.spanFrom(start), target: place.target };
 }
 
@@ -36,11 +42,17 @@ export function readStartingPlace(reading: Reading): SkipClause | null {
     const said = cursor.accept("starting|beginning|start|begin|beg with|in|at|from?");
     if (!said && !cursor.fits("in|into")) return null;
     const place = readPlace(reading, said);
-    if (!place || place.target.from !== "hook") return null;
+    if (place?.target.from !== "hook") return null;
     cursor.accept(",|:");
     // "in 2nd ch from hook hdc across": the stitches follow with a place of their own.
     if (!said && !cursor.isWord() && !cursor.isNumber()) return null;
-    return { kind: "skip", span: place.target.span, target: place.target, to: true, ...(said ? { span: cursor.spanFrom(start) } : {}) };
+    return {
+      kind: "skip",
+      span: place.target.span,
+      target: place.target,
+      to: true,
+      ...(said ? { span: cursor.spanFrom(start) } : {}),
+    };
   });
 }
 
@@ -48,8 +60,13 @@ export function readStartingPlace(reading: Reading): SkipClause | null {
 export function readLeave(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
-  if (cursor.accept("leave|leaving the? rest|remainder of the? row|rnd|round|sts unworked|free|undone")) return { kind: "leave", span: cursor.spanFrom(start) };
-  if (!cursor.accept("leave|leaving|leaves") && !cursor.fits("rem|remaining st|sts|stitches unworked|free|left|unattached")) return null;
+  if (cursor.accept("leave|leaving the? rest|remainder of the? row|rnd|round|sts unworked|free|undone"))
+    return { kind: "leave", span: cursor.spanFrom(start) };
+  if (
+    !cursor.accept("leave|leaving|leaves") &&
+    !cursor.fits("rem|remaining st|sts|stitches unworked|free|left|unattached")
+  )
+    return null;
   cursor.accept("the");
   const rest = cursor.accept("rem|remaining|remainder|rest|other|balance");
   cursor.accept("of the?");

@@ -5,11 +5,61 @@
 
 /** Short words and far misses, as met on scanned and hand-typed pages. */
 const KNOWN: Readonly<Record<string, string>> = {
-  de: "dc", cn: "ch", tum: "turn", tern: "turn", hookk: "hook", intoe: "into", wiht: "with", privous: "previous", pervious: "previous", preivous: "previous", previos: "previous",
-  acros: "across", accross: "across", arround: "around", aroud: "around", nect: "next", mext: "next", nxet: "next", eachst: "each", thier: "their", begining: "beginning",
-  reamining: "remaining", stich: "stitch", sttich: "stitch", stiches: "stitches", sicth: "stitch", skp: "skip", ship: "skip", lopp: "loop", lopps: "loops", repear: "repeat",
-  reperat: "repeat", repat: "repeat", rouns: "round", roud: "round", rownd: "round", hoops: "loops", hoop: "loop", evry: "every", evey: "every", throught: "through", thru: "through",
-  trough: "through", slipt: "slip", inthe: "in", splace: "space", spce: "space", cahin: "chain", chian: "chain", joing: "join", jion: "join", dcc: "dc", scc: "sc", sx: "sc", hcd: "hdc",
+  de: "dc",
+  cn: "ch",
+  tum: "turn",
+  tern: "turn",
+  hookk: "hook",
+  intoe: "into",
+  wiht: "with",
+  privous: "previous",
+  pervious: "previous",
+  preivous: "previous",
+  previos: "previous",
+  acros: "across",
+  accross: "across",
+  arround: "around",
+  aroud: "around",
+  nect: "next",
+  mext: "next",
+  nxet: "next",
+  eachst: "each",
+  thier: "their",
+  begining: "beginning",
+  reamining: "remaining",
+  stich: "stitch",
+  sttich: "stitch",
+  stiches: "stitches",
+  sicth: "stitch",
+  skp: "skip",
+  ship: "skip",
+  lopp: "loop",
+  lopps: "loops",
+  repear: "repeat",
+  reperat: "repeat",
+  repat: "repeat",
+  rouns: "round",
+  roud: "round",
+  rownd: "round",
+  hoops: "loops",
+  hoop: "loop",
+  evry: "every",
+  evey: "every",
+  throught: "through",
+  thru: "through",
+  trough: "through",
+  slipt: "slip",
+  inthe: "in",
+  splace: "space",
+  spce: "space",
+  cahin: "chain",
+  chian: "chain",
+  joing: "join",
+  jion: "join",
+  dcc: "dc",
+  scc: "sc",
+  sx: "sc",
+  hcd: "hdc",
 };
 
 const TRADE = new Set(
@@ -29,7 +79,12 @@ export function meantWord(norm: string): string {
   if (before !== undefined) return before;
   let meant = norm;
   for (const word of TRADE) {
-    if (word[0] === norm[0] && word.length >= 6 && Math.abs(word.length - norm.length) <= 1 && isOneSlip(norm, word)) {
+    if (
+      word[0] === norm[0] &&
+      word.length >= 6 &&
+      Math.abs(word.length - norm.length) <= 1 &&
+      isOneSlip(norm, word)
+    ) {
       meant = word;
       break;
     }
@@ -40,7 +95,14 @@ export function meantWord(norm: string): string {
 
 /** One letter wrong, missing or too many, or two neighbours swapped. An added final s is a plural, not a slip. */
 function isOneSlip(have: string, want: string): boolean {
-  if (have === `${want}s` || want === `${have}s` || have === `${want}d` || want === `${have}d` || have === `${want}r`) return false;
+  if (
+    have === `${want}s` ||
+    want === `${have}s` ||
+    have === `${want}d` ||
+    want === `${have}d` ||
+    have === `${want}r`
+  )
+    return false;
   // Another ending is another form of the word: "marked" is not "marker".
   if (have.length === want.length && have.slice(0, -1) === want.slice(0, -1)) return false;
   let start = 0;
@@ -54,5 +116,10 @@ function isOneSlip(have: string, want: string): boolean {
   const restHave = have.slice(start, endHave);
   const restWant = want.slice(start, endWant);
   if (restHave.length <= 1 && restWant.length <= 1) return true;
-  return restHave.length === 2 && restWant.length === 2 && restHave[0] === restWant[1] && restHave[1] === restWant[0];
+  return (
+    restHave.length === 2 &&
+    restWant.length === 2 &&
+    restHave[0] === restWant[1] &&
+    restHave[1] === restWant[0]
+  );
 }

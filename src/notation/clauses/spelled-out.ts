@@ -1,7 +1,7 @@
 import type { Clause } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
-import { hereTarget } from "./targets.ts";
 import type { Reading } from "./reading.ts";
+import { hereTarget } from "./targets.ts";
 
 export const STARTS = "draw|pull|pulling|drawing|yo|yoh|insert|inserting|yarn|wrap|bring";
 
@@ -25,7 +25,13 @@ export function readSpelledOut(reading: Reading): Clause | null {
     const from = start;
     for (let guard = 0; guard < 140 && !cursor.done; guard += 1) {
       if (cursor.accept("through|thru|thro|off all? the? rem|remaining? all?")) {
-        const before = cursor.tokens.slice(Math.max(0, cursor.at - 4), cursor.at).some((token) => token.is === "word" && (token.norm === "all" || token.norm === "rem" || token.norm === "remaining"));
+        const before = cursor.tokens
+          .slice(Math.max(0, cursor.at - 4), cursor.at)
+          .some(
+            (token) =>
+              token.is === "word" &&
+              (token.norm === "all" || token.norm === "rem" || token.norm === "remaining"),
+          );
         const amount = readAmount(reading);
         const count = amount?.values[0] ?? null;
         cursor.accept("rem|remaining");
@@ -53,7 +59,12 @@ export function readSpelledOut(reading: Reading): Clause | null {
         same = same || cursor.tokens[cursor.at - 1]?.is === "word";
         legs += 1;
       } else if (cursor.accept("sk|skip|miss")) skipped += 1;
-      else if (cursor.fits("turn|ch|join|fasten|rep|repeat") && cursor.at > from + 2 && !cursor.fits("rep|repeat")) return null;
+      else if (
+        cursor.fits("turn|ch|join|fasten|rep|repeat") &&
+        cursor.at > from + 2 &&
+        !cursor.fits("rep|repeat")
+      )
+        return null;
       else cursor.at += 1;
     }
     if (!ended) return null;
@@ -63,10 +74,20 @@ export function readSpelledOut(reading: Reading): Clause | null {
     const byLoops = loops === null ? null : base === "hdc" ? Math.floor((loops - 1) / 2) : loops - 1;
     const count = byLoops !== null && byLoops >= 1 ? byLoops : Math.max(legs, times);
     const span = cursor.spanFrom(start);
-    if (count < 2) return { kind: "work", span, stitch: base, stitchSpan: span, target: { ...hereTarget(span), ref: "next" } };
+    if (count < 2)
+      return {
+        kind: "work",
+        span,
+        stitch: base,
+        stitchSpan: span,
+        target: { ...hereTarget(span), ref: "next" },
+      };
     const inOne = same && legs <= times;
     return {
-      kind: "work", span, stitch: inOne ? `${count}${base}-cluster` : `${base}${count}tog`, stitchSpan: span,
+      kind: "work",
+      span,
+      stitch: inOne ? `${count}${base}-cluster` : `${base}${count}tog`,
+      stitchSpan: span,
       target: { ...hereTarget(span), ref: inOne ? "next" : "next" },
     };
   });

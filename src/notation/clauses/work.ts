@@ -1,10 +1,10 @@
 import { joinSpans } from "../../base/index.ts";
 import { stitchAt } from "../stitch-words.ts";
-import type { Token } from "../token.ts";
 import type { Amount, Clause, GroupClause, LoopWord, Target, WorkClause } from "../tree.ts";
 import { readAmount, readAmountOrArticle, singleValue } from "./amounts.ts";
+import { readLoops } from "./loops.ts";
 import { made, type Reading } from "./reading.ts";
-import { hereTarget, type PlaceFound, readEachToLimit, readLoops, readPlace } from "./targets.ts";
+import { hereTarget, type PlaceFound, readEachToLimit, readPlace } from "./targets.ts";
 
 const VERBS = "work|make|do|crochet|place|put|working|making|worked";
 
@@ -62,7 +62,11 @@ function readItem(reading: Reading, start: number): Item | null {
   const after = count ? null : readCountAfter(reading);
   const loops = stitch.loops ?? loopsAfter ?? loopsBefore ?? undefined;
   return made<Item>({
-    code: shaped ?? stitch.code, stitchSpan: shaped ? cursor.spanFrom(from) : stitchSpan, count: count ?? after ?? undefined, loops, start,
+    code: shaped ?? stitch.code,
+    stitchSpan: shaped ? cursor.spanFrom(from) : stitchSpan,
+    count: count ?? after ?? undefined,
+    loops,
+    start,
   });
 }
 
@@ -88,7 +92,9 @@ function readLoopsBefore(reading: Reading): LoopWord | null {
     if (!loops) return null;
     cursor.accept("of each st?");
     cursor.accept(",|:|-");
-    return stitchAt(cursor, reading, 0, true) || cursor.isNumber() || cursor.fits(VERBS) ? (cursor.accept(VERBS), loops) : null;
+    if (!stitchAt(cursor, reading, 0, true) && !cursor.isNumber() && !cursor.fits(VERBS)) return null;
+    cursor.accept(VERBS);
+    return loops;
   });
 }
 
@@ -97,7 +103,12 @@ function readShaper(reading: Reading, code: string, count: Amount | null): strin
   const { cursor } = reading;
   if (code === "inc" || code === "dec") {
     const one = cursor.token();
-    if (one?.is === "number" && one.values.length === 1 && one.values[0] === 1 && !cursor.fits("times|x", 1)) {
+    if (
+      one?.is === "number" &&
+      one.values.length === 1 &&
+      one.values[0] === 1 &&
+      !cursor.fits("times|x", 1)
+    ) {
       cursor.at += 1;
       cursor.accept("st|sts|stitch");
     }
@@ -124,7 +135,11 @@ function readCountAfter(reading: Reading): Amount | null {
     if (cursor.accept("x|times|time") || cursor.accept("more times|time")) return amount;
     // "hdc 3rd", "dc 2 together" and counts of another stitch are not this one's.
     if (cursor.isBoundary() || !cursor.isWord()) return amount;
-    if (cursor.fits("in|into|across|around|to|and|then|turn|blo|flo|on|over|along|evenly|even|next|each|ending|rep|repeat|through|sk|skip|miss|join|work|ch|st|sts|stitches|with|at|more")) {
+    if (
+      cursor.fits(
+        "in|into|across|around|to|and|then|turn|blo|flo|on|over|along|evenly|even|next|each|ending|rep|repeat|through|sk|skip|miss|join|work|ch|st|sts|stitches|with|at|more",
+      )
+    ) {
       if (cursor.fits("st|sts|stitches|more")) cursor.at += 1;
       return amount;
     }
@@ -180,7 +195,15 @@ function chainItem(reading: Reading): Clause | null {
 
 function bare(item: Item, span: WorkClause["span"]): WorkClause {
   return made<WorkClause>({
-    kind: "work", span, stitch: item.code, stitchSpan: item.stitchSpan, count: item.count, target: hereTarget(span), loops: item.loops, colour: undefined, named: undefined,
+    kind: "work",
+    span,
+    stitch: item.code,
+    stitchSpan: item.stitchSpan,
+    count: item.count,
+    target: hereTarget(span),
+    loops: item.loops,
+    colour: undefined,
+    named: undefined,
   });
 }
 
@@ -189,12 +212,34 @@ function finish(reading: Reading, item: Item, start: number): readonly Clause[] 
   reading.lastStitch = { code: item.code, span: item.stitchSpan };
   skipSee(reading);
   const place = readWhere(reading);
-  const count = item.count ?? readTimesAfter(reading, place?.target) ?? undefined;
-  const span = cursor.spanFrom(start);
+  const before = cursor.spanFrom(start);
+  const after = item.count ? null : readTimesAfter(reading, place?.target);
+  const count = item.count ?? (place?.target.count ? null : after) ?? undefined;
+  const span = place?.target.count ? before : cursor.spanFrom(start);
   const work = made<WorkClause>({
-    kind: "work", span, stitch: postOf(item.code, place?.post), stitchSpan: item.stitchSpan, count,
-    target: place?.target ?? hereTarget(span), loops: item.loops, colour: undefined, named: undefined,
+    kind: "work",
+    span,
+    stitch: postOf(item.code, place?.post),
+    stitchSpan: item.stitchSpan,
+    count,
+    target: place?.target ?? hereTarget(span),
+    loops: item.loops,
+    colour: undefined,
+    named: undefined,
   });
+  // "sc in next 5 sts twice": the step is worked twice, not two in each.
+  if (after && place?.target.count) {
+    const whole = cursor.spanFrom(start);
+    return [
+      {
+        kind: "repeat",
+        span: whole,
+        body: [work],
+        stop: { by: "times", span: after.span, times: after, counting: "total" },
+        style: "bracket",
+      },
+    ];
+  }
   return [work, ...readFurtherPlaces(reading, work, place !== null)];
 }
 
@@ -202,7 +247,8 @@ function finish(reading: Reading, item: Item, start: number): readonly Clause[] 
 function skipSee(reading: Reading): void {
   const { cursor } = reading;
   const close = cursor.partner[cursor.at] ?? -1;
-  if (cursor.isOpener() && close > 0 && close < cursor.limit && cursor.fits("see|refer|pattern|note", 1)) cursor.at = close + 1;
+  if (cursor.isOpener() && close > 0 && close < cursor.limit && cursor.fits("see|refer|pattern|note", 1))
+    cursor.at = close + 1;
 }
 
 /** "in next st", "across", "over next 2 sts", nothing. */
@@ -250,7 +296,8 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
       }
       const prepositioned = cursor.fits("in|into|over|around|on|under|through|to") > 0;
       const comma = cursor.at > from && !and;
-      if (!prepositioned && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt"))) return null;
+      if (!prepositioned && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt")))
+        return null;
       if (comma && !prepositioned) return null;
       const limit = readEachToLimit(reading);
       const place = limit ? { target: limit } : readPlace(reading);
@@ -260,8 +307,15 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
     if (!next) break;
     more.push(
       made<WorkClause>({
-        kind: "work", span: next.span, stitch: postOf(first.stitch, next.place.post), stitchSpan: first.stitchSpan, count: first.count,
-        target: next.place.target, loops: first.loops, colour: undefined, named: undefined,
+        kind: "work",
+        span: next.span,
+        stitch: postOf(first.stitch, next.place.post),
+        stitchSpan: first.stitchSpan,
+        count: first.count,
+        target: next.place.target,
+        loops: first.loops,
+        colour: undefined,
+        named: undefined,
       }),
     );
   }
@@ -286,7 +340,16 @@ export function readLastWorked(reading: Reading): Clause | null {
     const place = readPlace(reading);
     if (!place) return null;
     return made<WorkClause>({
-      kind: "work", span: cursor.spanFrom(start), stitch: stitch.code, stitchSpan, count: undefined, target: place.target, loops: undefined, colour: undefined, named: undefined, skippedCountsAs: undefined,
+      kind: "work",
+      span: cursor.spanFrom(start),
+      stitch: stitch.code,
+      stitchSpan,
+      count: undefined,
+      target: place.target,
+      loops: undefined,
+      colour: undefined,
+      named: undefined,
+      skippedCountsAs: undefined,
     });
   });
 }
@@ -298,20 +361,34 @@ export function readUnderstood(reading: Reading): Clause | null {
   const token = cursor.token();
   const count = readAmount(reading);
   const before = cursor.at;
-  if (!count && !cursor.fits("in|into|over|under|around|on|through|thru the? next|each|every|ea|last|first|same|rem|remaining|nx|nxt|following|both|all|center|corner|1st")) return null;
+  if (
+    !count &&
+    !cursor.fits(
+      "in|into|over|under|around|on|through|thru the? next|each|every|ea|last|first|same|rem|remaining|nx|nxt|following|both|all|center|corner|1st",
+    )
+  )
+    return null;
   const place = readPlace(reading) ?? (count ? null : undefined);
   if (place === undefined) return null;
   if (!place && !cursor.isBoundary()) return null;
   // "from row 3": a number behind other words of its step is no count of stitches.
-  const ahead = cursor.tokens[cursor.tokens.indexOf(token as Token) - 1];
-  if (!place && ahead && !(ahead.is === "mark" || (ahead.is === "word" && /^(and|then)$/u.test(ahead.norm)))) return null;
+  const ahead = cursor.tokens[start - 1];
+  if (!place && ahead && !(ahead.is === "mark" || (ahead.is === "word" && /^(and|then)$/u.test(ahead.norm))))
+    return null;
   if (!place && before === cursor.at && token?.is === "number" && token.text.startsWith("(")) return null;
   const target = place?.target ?? hereTarget(cursor.spanFrom(start));
   const span = cursor.spanFrom(start);
   const last = reading.lastStitch;
   if (!last) return count ? { kind: "understood", span, count, target } : null;
   return made<WorkClause>({
-    kind: "work", span, stitch: postOf(last.code, place?.post), stitchSpan: joinSpans(last.span, last.span), count: count ?? undefined, target,
-    loops: undefined, colour: undefined, named: undefined,
+    kind: "work",
+    span,
+    stitch: postOf(last.code, place?.post),
+    stitchSpan: joinSpans(last.span, last.span),
+    count: count ?? undefined,
+    target,
+    loops: undefined,
+    colour: undefined,
+    named: undefined,
   });
 }

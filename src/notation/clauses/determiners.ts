@@ -1,0 +1,213 @@
+import { stitchAt } from "../stitch-words.ts";
+import type { Amount } from "../tree.ts";
+import { readAmount, readOrdinal } from "./amounts.ts";
+import { type Noun, readNoun, spaceAfterNumber } from "./nouns.ts";
+import type { Draft } from "./place-draft.ts";
+import type { Reading } from "./reading.ts";
+import { readTarget } from "./targets.ts";
+
+const SKIPPABLE =
+  "the|this|that|these|those|your|its|a|an|available|single|plain|actual|empty|open|new|made|existing|very|individual|prev-row|original|resulting|corresponding|turned|adjacent|just-made|whole|working";
+
+/** "top of", "base of", "center of", "end of": a part of the place that follows. */
+export function readTop(reading: Reading, draft: Draft): void {
+  const { cursor } = reading;
+  if (
+    cursor.accept(
+      "the? very? top|tops|tip|head of the? beg|beginning|starting|turning|turn|first|initial|starting? ch|chain|chs",
+    )
+  ) {
+    const chains = readLooseNumber(reading);
+    cursor.accept("st|sts|stitch|at? beg|beginning?");
+    draft.noun = {
+      what: chains === null ? { is: "turning-chain" } : { is: "turning-chain", chains },
+      plural: false,
+    };
+    return;
+  }
+  const start = cursor.at;
+  if (cursor.accept("the? top|tops|tip|head of? the?")) {
+    if (cursor.accept("ch|chain|chs|chains")) {
+      cursor.accept("st|sts");
+      const chains = readLooseNumber(reading);
+      cursor.accept("st|sts");
+      draft.noun = {
+        what: chains === null ? { is: "turning-chain" } : { is: "turning-chain", chains },
+        plural: false,
+      };
+      return;
+    }
+    const number = cursor.token();
+    if (number?.is === "number" && number.values.length === 1 && !number.ordinal) {
+      const step = cursor.isMark("-", 1) ? 2 : 1;
+      if (/^(ch|chs|chain|chains)$/u.test(cursor.key(step))) {
+        cursor.at += step + 1;
+        cursor.accept("st|sts");
+        draft.noun = { what: { is: "turning-chain", chains: number.values[0] ?? 1 }, plural: false };
+        return;
+      }
+    }
+    if (cursor.isBoundary()) cursor.at = start;
+    return;
+  }
+  if (
+    cursor.accept(
+      "the? base of the? same? beg|beginning|turning|starting? ch|chain|chs|tch|t-ch|st|stitch|dc|last?",
+    )
+  ) {
+    readLooseNumber(reading);
+    cursor.accept("st");
+    draft.noun = { what: { is: "base" }, plural: false };
+    draft.ref = "same";
+    return;
+  }
+  if (cursor.accept("the? center|centre|middle|mid of the?")) {
+    draft.ref = "center";
+    const of = readTarget(reading);
+    if (of) draft.of = of;
+    draft.noun = { what: { is: "any" }, plural: false };
+  }
+}
+
+export function readLooseNumber(reading: Reading): number | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("-");
+  const token = cursor.token();
+  if (token?.is === "number" && token.values.length === 1 && !token.ordinal) {
+    cursor.at += 1;
+    return token.values[0] ?? null;
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** "each of the next 5", "2nd", "same", "center": what stands before the noun. */
+export function readDeterminers(reading: Reading, draft: Draft): void {
+  const { cursor } = reading;
+  if (draft.noun) return;
+  for (let guard = 0; guard < 12; guard += 1) {
+    if (cursor.accept("each and every") || cursor.accept("each|every|all")) {
+      if (cursor.accept("other|alt|alternate|second|2nd|alternating")) draft.ref = "every-other";
+      else draft.each = true;
+      cursor.accept("of");
+      if (cursor.accept("the")) cursor.accept("of");
+      continue;
+    }
+    if (cursor.accept("ea|evry|ev")) {
+      cursor.accept("of the?");
+      draft.each = true;
+      continue;
+    }
+    if (cursor.accept("both")) {
+      draft.each = true;
+      draft.count = { span: cursor.spanFrom(cursor.at - 1), values: [2] };
+      continue;
+    }
+    if (cursor.accept("next|nx|nxt|following|foll|fol|nex")) {
+      draft.ref ??= "next";
+      cursor.accept("available|following|consecutive");
+      continue;
+    }
+    if (cursor.accept("alternate|alt")) {
+      draft.ref = "every-other";
+      continue;
+    }
+    if (cursor.fits("last|final|end") && !cursor.fits("end|ends of")) {
+      cursor.at += 1;
+      draft.ref = "last";
+      continue;
+    }
+    if (cursor.accept("same|previous|prev|preceding")) {
+      draft.ref = "same";
+      continue;
+    }
+    if (cursor.accept("any")) {
+      draft.ref = "any";
+      continue;
+    }
+    if (cursor.accept("center|centre|middle|mid|central")) {
+      if (cursor.fits("ring|of")) {
+        cursor.at -= 1;
+        draft.noun = readNoun(reading);
+        if (!draft.noun) {
+          cursor.at += 1;
+          draft.ref = "center";
+        }
+        return;
+      }
+      draft.ref = "center";
+      continue;
+    }
+    if (
+      cursor.fits("rem|remaining|remainder|rest") &&
+      !cursor.fits("rem|remaining front|back? loop|loops|lp|lps")
+    ) {
+      cursor.at += 1;
+      cursor.accept("of the?");
+      if (!draft.ref) draft.each = true;
+      continue;
+    }
+    if (cursor.accept("skipped|missed|unworked|unused") && !cursor.fits("front|back? loop|loops|lp|lps")) {
+      const noun = readNoun(reading);
+      draft.noun = {
+        what: noun?.what.is === "stitch" ? { is: "skipped", code: noun.what.code } : { is: "skipped" },
+        plural: noun?.plural ?? false,
+      };
+      return;
+    }
+    if (
+      cursor.isNumber() &&
+      cursor.fits("to|from the? last|end", 1) &&
+      (cursor.token() as { ordinal: boolean }).ordinal
+    ) {
+      draft.nth = readOrdinal(reading) as Amount;
+      draft.ref = "nth";
+      draft.from = "end";
+      cursor.accept("to|from the? last|end");
+      continue;
+    }
+    const ordinal =
+      cursor.fits("first") ||
+      (cursor.token()?.is === "number" && (cursor.token() as { ordinal: boolean }).ordinal)
+        ? readOrdinal(reading)
+        : null;
+    if (ordinal) {
+      if (ordinal.values.length === 1 && ordinal.values[0] === 1) draft.ref = "first";
+      else {
+        draft.ref = "nth";
+        draft.nth = ordinal;
+        // "3rd or 4th": the first is taken.
+        if (cursor.accept("or") && cursor.isNumber()) readOrdinal(reading);
+      }
+      continue;
+    }
+    if (cursor.isNumber()) {
+      const compound = spaceAfterNumber(reading) ?? groupOfStitches(reading);
+      if (compound) {
+        draft.noun = compound;
+        return;
+      }
+      if (draft.count) return;
+      const count = readAmount(reading);
+      if (!count) return;
+      draft.count = count;
+      // "next 3-sts": a hyphen that says nothing.
+      if (cursor.isMark("-") && cursor.isWord(1)) cursor.at += 1;
+      cursor.accept("more|further|additional|consecutive");
+      continue;
+    }
+    if (cursor.accept(SKIPPABLE)) continue;
+    return;
+  }
+}
+
+/** "5-dc group", "3 dc cluster": a place made of several stitches. */
+function groupOfStitches(reading: Reading): Noun | null {
+  const { cursor } = reading;
+  const stitch = stitchAt(cursor, reading, 0, true);
+  if (!stitch) return null;
+  cursor.at += stitch.length;
+  cursor.accept("st|sts|group|groups");
+  return { what: { is: "stitch", code: stitch.code }, plural: false };
+}

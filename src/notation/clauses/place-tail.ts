@@ -1,0 +1,130 @@
+import { stitchAt } from "../stitch-words.ts";
+import type { LoopWord, Target } from "../tree.ts";
+import { readAmount, readOrdinal } from "./amounts.ts";
+import { readLooseNumber } from "./determiners.ts";
+import { loopsAhead, readLoopsAfter } from "./loops.ts";
+import type { Draft } from "./place-draft.ts";
+import type { Reading } from "./reading.ts";
+import { readTarget } from "./targets.ts";
+
+const ROW_WORD = "row|rows|rnd|rnds|round|rounds|rd|r";
+
+/** What may follow the noun: "of next shell", "from hook", "2 rows below", "as join". */
+export function readTail(reading: Reading, draft: Draft): void {
+  const { cursor } = reading;
+  for (let guard = 0; guard < 8; guard += 1) {
+    if (cursor.accept("from|to your|the? hook|hk|hook's|needle") || cursor.accept("of|on|off hook|hk"))
+      draft.from = "hook";
+    else if (
+      cursor.accept("on|in|of the? foundation|base|starting? ch|chain") &&
+      (cursor.isBoundary() || cursor.fits("and|then|rep|sc|dc|hdc"))
+    )
+      continue;
+    else if (cursor.accept("from the? end|marker") || cursor.accept("before the? end")) draft.from = "end";
+    else if (cursor.accept("from the? beg|beginning|start")) draft.from = "start";
+    else if (readBelow(reading, draft)) continue;
+    else if (
+      draft.ref === "same" &&
+      cursor.accept(
+        "as|where|with|of the? last|first|prev|previous|beg|beginning|turning|starting|joining|sl|slip|ss|join|joined|ch|chain|chs|tch|st|sts|sc|dc|hdc|tr|joining|base|before?",
+      )
+    ) {
+      readLooseNumber(reading);
+      cursor.accept("slip|sl? st|stitch|sc|dc|hdc|tr|ch|chain|ss|slst");
+      readLooseNumber(reading);
+      cursor.accept("was|were? made|worked|joined|placed|join?");
+    } else if (draft.ref === "same" && cursor.accept("as|where")) {
+      const stitch = stitchAt(cursor, reading);
+      if (stitch) cursor.at += stitch.length;
+    } else if (cursor.accept("at the? base of the? beg|beginning|turning? ch|chain|tch|st|row")) {
+      readLooseNumber(reading);
+      draft.ref = "same";
+      draft.noun = { what: { is: "base" }, plural: false };
+    } else if (
+      cursor.accept(
+        "at|from the? beg|beginning|start|end of the? row|rnd|round|prev|previous|last row|rnd|round?",
+      )
+    )
+      continue;
+    else if (cursor.accept("with|holding the? stitch? marker|m"))
+      draft.noun = { what: { is: "marked" }, plural: false };
+    else if (!draft.of && cursor.fits("of|on|from|in")) {
+      const of = readOf(reading);
+      if (!of) return;
+      draft.of = of;
+    } else if (
+      cursor.accept("made|formed by|with the? turning|beg|beginning? ch|chain|loop") ||
+      cursor.accept("just|first? made|worked|formed|created|below")
+    )
+      continue;
+    else if (
+      cursor.accept("only") ||
+      cursor.accept("of? the? same? prev|previous|row|rnd|round's? row|rnd|round")
+    )
+      continue;
+    else if (!draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
+    else return;
+  }
+}
+
+function readBelow(reading: Reading, draft: Draft): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("of|in|on|from|into the?") || cursor.accept("the");
+  const amount = readAmount(reading);
+  if (amount && cursor.accept(`${ROW_WORD} below|down|before|earlier|back|lower|previously|prev|beneath`)) {
+    draft.rowsBelow = amount.values[0] ?? 1;
+    return true;
+  }
+  cursor.at = start;
+  if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} before the? last|previous|prev`)) {
+    draft.rowsBelow = 2;
+    return true;
+  }
+  cursor.at = start;
+  if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD}`)) {
+    const row = readAmount(reading);
+    if (row) {
+      draft.ofRow = row;
+      return true;
+    }
+  }
+  cursor.at = start;
+  if (cursor.accept(`of|in|on|from|for each|every|this ${ROW_WORD}`)) return true;
+  if (
+    cursor.accept(
+      `of|in|on|from|into the? previous|prev|prior|preceding|last|foregoing|first|foundation? ${ROW_WORD}`,
+    )
+  )
+    return true;
+  if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} below|beneath|before|above?`) && !cursor.isNumber())
+    return true;
+  cursor.at = start;
+  if (cursor.accept("of|in|on|from|into the?")) {
+    const row = readOrdinal(reading);
+    if (row && cursor.accept(ROW_WORD)) {
+      draft.ofRow = row;
+      return true;
+    }
+  }
+  cursor.at = start;
+  return false;
+}
+
+function readOf(reading: Reading): Target | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const word = cursor.key();
+    cursor.at += 1;
+    if (
+      word !== "of" &&
+      !cursor.fits(
+        "the? next|previous|same|each|first|last|beg|turning|tch|foundation|ch|base|center|corner|shell|cluster|opposite|other|free|unworked|ring",
+      )
+    )
+      return null;
+    if (cursor.fits("the? work|piece|yarn|hook|row|round|rnd")) return null;
+    if (word !== "of" && cursor.fits("the? next|each|first|last|corner|center|ch|same")) return null;
+    return readTarget(reading);
+  });
+}

@@ -1,0 +1,132 @@
+import { readClaim } from "../claims.ts";
+import type { Clause } from "../tree.ts";
+import type { Reading } from "./reading.ts";
+import { isStar } from "./repeats.ts";
+
+/** Words that bring a count: "total 24", "you will have 24". */
+const INTRODUCES =
+  "total|you|for|giving|there|makes|now|st|stitch|sts|leaving|making|having|with|count|so|should|rem|and|counts|equals|gives|increase|decrease|inc|dec";
+/** Marks that bring a count: "- 24 sts", "= 24", ": 24 sc", "... 24". */
+const MARKS = ["-", "=", ":", "…", "."];
+/** What may follow a count in its row. */
+const FOLLOWS =
+  "turn|join|and turn|fasten|sl|tum|-|ss|do|for|change|changing|=|end|total|slip|now|rep|on|remain";
+/** Clauses that make no stitch of the row. */
+const NO_STITCH = new Set<Clause["kind"]>([
+  "chain",
+  "turn",
+  "aside",
+  "facing",
+  "colour",
+  "loops",
+  "hook",
+  "along",
+]);
+/** Clauses after which the row is over. */
+const OVER = new Set<Clause["kind"]>(["turn", "join", "fasten-off", "do-not-turn", "do-not-join", "leave"]);
+/** Clauses that stand for whole rows. */
+const WHOLE = new Set<Clause["kind"]>(["repeat-rows", "even", "evenly", "schedule"]);
+
+/** "- 24 sts", "= 24", ": 24 sc", "total 24", "you will have 24": kept with the counts of the row; false where none begins here. */
+export function readIntroducedClaim(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (reading.depth > 0) return false;
+  const found = cursor.attempt(() => {
+    const start = cursor.at;
+    const opening = cursor.token();
+    const mark = opening?.is === "mark" && MARKS.includes(opening.text);
+    while (mark && cursor.acceptMark("-", "=", ":", "…", ".")) {
+      /* "... - 24" */
+    }
+    const words = cursor.fits(INTRODUCES) > 0;
+    if (!mark && !words) return null;
+    const equals = opening?.is === "mark" && opening.text === "=";
+    if (opening?.is === "mark" && opening.text === "." && !cursor.fits("total|you|there|st|stitch|now"))
+      return null;
+    if ((mark && !words && !worked(reading)) || cursor.isOpener()) return null;
+    const claim = readClaim(reading, !mark || (!equals && !worked(reading)));
+    if (!claim) return null;
+    // "increase 4 sts" without a mark is an order, and "for 6 rows" no count.
+    const said = cursor.wordsFrom(start);
+    if (
+      words &&
+      !mark &&
+      /^(inc|dec|increase|decrease|with|and|for)/iu.test(said) &&
+      !/^(for|with|and) (a )?total/iu.test(said)
+    )
+      return null;
+    const ends =
+      cursor.isBoundary() || cursor.fits(FOLLOWS) > 0 || endsWithTurningChain(reading) || cursor.isOpener();
+    return ends ? { ...claim, span: cursor.spanFrom(start) } : null;
+  });
+  if (!found) return false;
+  reading.claims.push(found);
+  return true;
+}
+
+/** "24 sc." after a turn, a join or a row that is worked to its end; "(24)" where it is one number token. */
+export function readBareClaim(reading: Reading): boolean {
+  const { cursor } = reading;
+  const token = cursor.token();
+  if (reading.depth > 0 || token?.is !== "number") return false;
+  const found = cursor.attempt(() => {
+    const bracketed = /^[([{<]/u.test(token.text);
+    const before = cursor.tokens[cursor.at - 1];
+    const sentence = before?.is === "mark" && ".;,:".includes(before.text);
+    const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
+    if (!bracketed && !((sentence || noun) && (covered(reading) || (noun && worked(reading))))) return null;
+    if (bracketed && !reading.out.some((clause) => clause.kind !== "aside")) return null;
+    const claim = readClaim(reading, !bracketed);
+    if (!claim || !cursor.isBoundary()) return null;
+    // "2 sc, ..." after a covered row is a count only if no work follows.
+    const at = cursor.at;
+    while (!cursor.done && cursor.isBoundary()) cursor.at += 1;
+    const tail =
+      cursor.done ||
+      cursor.fits("turn|join|fasten|do|end|total|break|cut|tum|rep|sl|ss|now") > 0 ||
+      endsWithTurningChain(reading) ||
+      cursor.isOpener() ||
+      isStar(reading);
+    cursor.at = at;
+    return tail ? claim : null;
+  });
+  if (!found) return false;
+  reading.claims.push(found);
+  return true;
+}
+
+function worked(reading: Reading): boolean {
+  return reading.out.some((clause) => !NO_STITCH.has(clause.kind));
+}
+
+/** Whether what was read so far covers the row: nothing is left for more stitches. */
+function covered(reading: Reading): boolean {
+  const last = reading.out.findLast((clause) => clause.kind !== "aside");
+  if (!last) return false;
+  if (OVER.has(last.kind)) return worked(reading);
+  if (WHOLE.has(last.kind)) return true;
+  if (last.kind === "repeat") {
+    if (last.stop.by === "limit") return last.stop.limit.at === "end";
+    // After "6 times" a comma goes on with the row, a full stop may end it.
+    const before = reading.cursor.tokens[reading.cursor.at - 1];
+    return last.stop.by === "times" && before?.is === "mark" && before.text !== ",";
+  }
+  if (last.kind !== "work" && last.kind !== "group") return false;
+  const { ref, what } = last.target;
+  return (ref === "each" || ref === "last" || what.is === "turning-chain") && worked(reading);
+}
+
+/** "ch 1, turn" and nothing more: the row is over. */
+function endsWithTurningChain(reading: Reading): boolean {
+  const { cursor } = reading;
+  let ahead = 0;
+  if (cursor.fits("and", ahead)) ahead += 1;
+  if (cursor.isNumber(ahead) && cursor.fits("ch|chain", ahead + 1)) ahead += 2;
+  else if (cursor.fits("ch|chain", ahead)) {
+    ahead += 1;
+    if (cursor.isMark("-", ahead)) ahead += 1;
+    if (cursor.isNumber(ahead)) ahead += 1;
+  } else return false;
+  while (cursor.fits(",|.|;|and|to", ahead)) ahead += 1;
+  return cursor.fits("turn|tum", ahead) > 0 || cursor.token(ahead) === undefined;
+}

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { readRow } from "./row-for-tests.ts";
+
+// Forms of words: notation survey, sections 2 and 10. Rows are our own; how each is understood is common practice, no source.
+describe("Stitches and how many", () => {
+  it.each([
+    ["dc in each st across", "(dc @ each st ..)"],
+    ["sc ea st across", "(sc @ each st ..)"],
+    ["hdc across", "(hdc @ each st ..)"],
+    ["dc around", "(dc @ each st ..)"],
+    ["sc in every st", "(sc @ each st)"],
+    ["sc to end", "(sc @ each st ..)"],
+    ["sc to last 3 sts, dc in last 3", "(sc @ each st ..last 3) (dc @ last 3 st)"],
+    ["sc in next 7 sts", "(sc @ next 7 st)"],
+    ["2 dc in last st", "(dc x2 @ last st)"],
+    ["hdc in nx 4", "(hdc @ next 4 st)"],
+    ["dc in each of next 6 dc", "(dc @ next each 6 dc)"],
+    ["Ch 2, 31 (35, 39) hdc, turn.", "(ch 2) (hdc x31/35/39) (turn)"],
+    ["4dc, inc, 4dc", "(dc x4) (inc) (dc x4)"],
+    ["sc 12, hdc 2", "(sc x12) (hdc x2)"],
+    ["dc15", "(dc x15)"],
+    ["hdc next 8 sts", "(hdc @ next 8 st)"],
+    ["sc in same st as join", "(sc @ same st)"],
+    ["sc in base of ch", "(sc @ same base)"],
+    ["3 sc in next st", "(sc x3 @ next st)"],
+    ["5 dc into next ch", "(dc x5 @ next ch)"],
+    ["dc 3 times in next st", "(dc x3 @ next st)"],
+    ["dc 2 more times in same ch", "(dc x2 @ same ch)"],
+    ["2 sc in next, sc in next 5", "(sc x2 @ next st) (sc @ next 5 st)"],
+    ["(sc in next 3, 2 in next) 4 times", "(bracket-repeat 4 : (sc @ next 3 st) (sc x2 @ next st))"],
+    ["sc in first st, then in each of next 4 sts", "(sc @ first st) (sc @ next each 4 st)"],
+    ["single crochet in next 5 stitches", "(sc @ next 5 st)"],
+    ["half double crochet in each stitch across", "(hdc @ each st ..)"],
+    ["front post double crochet around next stitch", "(fpdc @ next st)"],
+    ["s. c. in next s. c.", "(sc @ next sc)"],
+    ["2 s c in next s c", "(sc x2 @ next sc)"],
+    ["sl st in next 3 sts", "(sl st @ next 3 st)"],
+    ["slip stitch in next st", "(sl st @ next st)"],
+    ["sc in all but last 2 sts", "(sc @ each st ..last 2)"],
+    ["sc rest of row", "(sc @ each st ..)"],
+    ["1 sc in each of the next 4 DC's", "(sc x1 @ next each 4 dc)"],
+    ["another sc in same st", "(sc x1 @ same st)"],
+    ["raised dc around next dc", "(fpdc @ next dc)"],
+    ["sc in next 5 sts twice", "(bracket-repeat 2 : (sc @ next 5 st))"],
+  ])("%s", (row, tree) => expect(readRow(row)).toBe(tree));
+});
