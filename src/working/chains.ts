@@ -31,6 +31,7 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     foundation(hands, chains);
     return;
   }
+  hands.beginRoundHere();
   if (!hands.chainStands && hands.nothingButSlips()) {
     startRow(hands, clause, chains, rest);
     return;

@@ -2,7 +2,7 @@ import { type Span, valueAt } from "../base/index.ts";
 import type { Amount, Clause, Definition, LoopWord, Target } from "../notation/index.ts";
 import { workChain } from "./chains.ts";
 import type { Choices } from "./choices.ts";
-import { Cursor, type Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
+import { Cursor, Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
 import { workEvenly } from "./evenly.ts";
 import { workGroup } from "./groups.ts";
 import { closeRound, joinYarn, workAlong } from "./joining.ts";
@@ -96,6 +96,8 @@ export class Hands {
   madeFoundation: Edge | null = null;
   /** Changed to work along another edge in mid row. */
   along = false;
+  /** Stitches slipped along at the start of a round, which may be left at its end. */
+  slippedOver = 0;
   /** A stitch other than a slip stitch stands. */
   madeStitch = false;
   /** The row's own chain stands, whether it counts or not. */
@@ -153,6 +155,31 @@ export class Hands {
   /** Nothing stands in the row yet but slip stitches, by which the hook went along the edge. */
   nothingButSlips(): boolean {
     return !this.madeStitch && !this.stood;
+  }
+
+  /**
+   * On a round, stitches slipped along before the first one come last: the round is begun anew where the hook is, and what was
+   * slipped over may be left.
+   */
+  beginRoundHere(): void {
+    const { cursor } = this;
+    if (
+      !cursor?.edge.closed ||
+      cursor.atEnd ||
+      cursor.used > 0 ||
+      !this.nothingButSlips() ||
+      !this.started ||
+      this.slippedOver > 0
+    )
+      return;
+    const before = countLeft(new Cursor(cursor.edge), this.table.manner) - this.countLeft();
+    const here = cursor.position();
+    const { entered } = this;
+    const { edge } = cursor;
+    this.below = new Edge([...edge.from(here, (place) => place).runs, ...edge.before(here).runs], true);
+    this.cursor = new Cursor(this.below);
+    this.entered = entered;
+    this.slippedOver = Math.max(0, before);
   }
 
   /** Whether the row is worked into the piece's foundation chain. */

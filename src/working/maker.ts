@@ -1,5 +1,5 @@
 import type { Span } from "../base/index.ts";
-import type { AsPieceClause, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
+import type { AsPieceClause, Claim, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
 import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
 import type { Edge } from "./edge.ts";
@@ -10,7 +10,7 @@ import { PieceWork, type SizeContext } from "./piece-work.ts";
 import { hasRemark } from "./remarks.ts";
 import { workRowList, workRowsAgain } from "./rows-again.ts";
 import { workEven, workSchedules } from "./rows-shaped.ts";
-import { cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
+import { cutSegments, facingOf, makesSomething, makesStitches, type Segment } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -100,9 +100,15 @@ export class Maker {
       state.ended = true;
     const vouched = instruction.answers.find((answer) => answer.is === "vouched");
     if (vouched) return this.takeVouched(instruction, vouched.count ? this.work.number(vouched.count) : null);
-    if (!instruction.label && (!clauses.some(makesSomething) || slipsOnly(clauses))) return this.outcome({});
-    if (!instruction.label && hasRemark(clauses) && !clauses.some((clause) => BEGINS.has(clause.kind)))
-      return this.passUnread(clauses);
+    if (
+      !instruction.label &&
+      clauses.every(
+        (clause) =>
+          clause.kind === "join" || clause.kind === "fasten-off" || !makesSomething(clause) || slips(clause),
+      )
+    )
+      return this.endRow(instruction, clauses);
+    if (!instruction.label && hasRemark(clauses) && !this.beginsFor(clauses)) return this.passUnread(clauses);
     const troubles: Trouble[] = [];
     const span = this.numbersOf(instruction, troubles);
     if (span === null) return this.outcome({ worked: false });
@@ -185,17 +191,12 @@ export class Maker {
     let rows = 0;
     let flipsFirst: number | null = null;
     const misnamed: { readonly span: Span; readonly code: string }[] = [];
-    for (const segment of segments) {
+    for (const [at, segment] of segments.entries()) {
       if (segment.is === "own") {
         const times = single && count !== null && instruction.label ? Math.min(count, MOST_ROWS) : 1;
         for (let time = 0; time < times; time++) {
           const indexed = claims.filter((claim) => claim.index === time);
-          const own =
-            indexed.length > 0
-              ? indexed
-              : single && time === times - 1
-                ? claims.filter((claim) => claim.index === undefined)
-                : [];
+          const own = indexed.length > 0 ? indexed : time === times - 1 ? claimsOf(segments, at, claims) : [];
           const done = work.workOneRow(instruction, segment.clauses, number, own, troubles, null);
           flipsFirst ??= done.startFlips;
           misnamed.push(...done.misnamed);
@@ -240,15 +241,11 @@ export class Maker {
         if (done.rows !== 0) made = state.wasRound ? "round" : "row";
       }
     }
+    const last = segments[segments.length - 1];
     if (turnsAfter) state.turnPending = true;
     if (fastensAfter) state.fastened = true;
-    if (!single || segments[0]?.is !== "own")
-      trust =
-        this.settleClaims(
-          claims.filter((claim) => claim.index === undefined),
-          below,
-          troubles,
-        ) || trust;
+    if (last && last.is !== "own")
+      trust = this.settleClaims(claimsOf(segments, segments.length - 1, claims), below, troubles) || trust;
     for (const claim of instruction.claims) {
       const row = claim.ofRow ? state.rowNumbered(work.number(claim.ofRow) ?? -1) : undefined;
       if (row && !isUnknown(row.edge))
@@ -291,10 +288,29 @@ export class Maker {
     return false;
   }
 
+  /** "Join. (66 sts)" in a sentence of its own: the end of the row before, and its count. */
+  private endRow(instruction: Instruction, clauses: readonly Clause[]): LineOutcome {
+    const { state } = this.work;
+    const troubles: Trouble[] = [];
+    if (clauses.some((clause) => clause.kind === "join") && state.edge && state.rows.length > 0)
+      this.work.closeLastRow();
+    if (clauses.some((clause) => clause.kind === "fasten-off")) state.fastened = true;
+    const trust = state.rows.length > 0 && this.settleClaims(instruction.claims, null, troubles);
+    return this.outcome({ troubles, trust });
+  }
+
+  /** Whether a sentence says for certain what it is about, whatever else stands in it. */
+  private beginsFor(clauses: readonly Clause[]): boolean {
+    const { state } = this.work;
+    const fresh = state.edge === null || state.fastened;
+    return clauses.some((clause) => BEGINS.has(clause.kind) && (clause.kind !== "chain" || fresh));
+  }
+
   /** A sentence that was not understood: whether it makes a row is not known, and neither is the edge after it. */
   private passUnread(clauses: readonly Clause[]): LineOutcome {
     const { state } = this.work;
     state.lastUnread = true;
+    state.everUnread = true;
     if (clauses.some((clause) => clause.kind === "fasten-off")) state.fastened = true;
     else if (clauses.some(makesStitches)) state.edge = UNKNOWN_EDGE;
     return this.outcome({ unknown: "words that were not understood" });
@@ -314,6 +330,7 @@ export class Maker {
     work.addRow(instruction, instruction.clauses, edge, last, round, undefined, rows);
     state.turnPending = !edge.closed && !round;
     state.lastUnread = true;
+    state.everUnread = true;
     return this.outcome({
       first,
       last,
@@ -341,6 +358,7 @@ export class Maker {
         named === "" || this.context.tree.pieces.some((piece) => piece.name.toLowerCase().includes(named));
       if (!known) troubles.push({ is: "piece-not-found", span: instruction.span, asked: clause.piece });
       state.lastUnread = true;
+      state.everUnread = true;
       state.fastened = true;
       return this.outcome({ troubles });
     }
@@ -476,18 +494,29 @@ const BEGINS: ReadonlySet<Clause["kind"]> = new Set([
 ]);
 
 /** "Sl st in next st": a last slip stitch or two that even out the edge make no row. */
-function slipsOnly(clauses: readonly Clause[]): boolean {
-  const making = clauses.filter(makesStitches);
+function slips(clause: Clause): boolean {
   return (
-    making.length > 0 &&
-    making.every(
-      (clause) =>
-        clause.kind === "work" &&
-        clause.stitch === "sl st" &&
-        clause.target.ref !== "each" &&
-        (clause.target.count?.values[0] ?? 1) <= 3,
-    )
+    clause.kind === "work" &&
+    clause.stitch === "sl st" &&
+    clause.target.ref !== "each" &&
+    (clause.target.count?.values[0] ?? 1) <= 3
   );
+}
+
+/** The printed counts that stand behind one stretch of an instruction: "25 sts. Rep last row 5 times. 15 sts." */
+function claimsOf(segments: readonly Segment[], at: number, claims: readonly Claim[]): readonly Claim[] {
+  const next = segments[at + 1];
+  const from = at === 0 ? Number.NEGATIVE_INFINITY : startOf(segments[at]);
+  const to = next ? startOf(next) : Number.POSITIVE_INFINITY;
+  return claims.filter(
+    (claim) => claim.index === undefined && claim.span.from >= from && claim.span.from < to,
+  );
+}
+
+function startOf(segment: Segment | undefined): number {
+  if (!segment) return Number.POSITIVE_INFINITY;
+  const first = segment.is === "own" || segment.is === "schedule" ? segment.clauses[0] : segment.clause;
+  return first?.span.from ?? Number.POSITIVE_INFINITY;
 }
 
 interface RowNumbers {

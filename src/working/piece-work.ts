@@ -6,7 +6,7 @@ import type { ChainMeaningsSaid } from "./chain-meanings.ts";
 import type { Choices } from "./choices.ts";
 import { checkClaims } from "./claims.ts";
 import { countStitches } from "./counting.ts";
-import type { Edge } from "./edge.ts";
+import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
 import { PieceState } from "./piece.ts";
@@ -120,6 +120,7 @@ export class PieceWork {
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;
     state.lastUnread = after.unknown !== null || isUnknown(edge);
+    if (state.lastUnread) state.everUnread = true;
     this.keepPrinted(check);
     const failed = after.edge === null;
     const why =
@@ -135,6 +136,16 @@ export class PieceWork {
       trust: failed && total !== null,
       stop: failed,
     };
+  }
+
+  /** Closes the last row to a round: the join stood in a sentence of its own. */
+  closeLastRow(): void {
+    const { state } = this;
+    const last = state.rows.pop();
+    if (!last) return;
+    const edge = isUnknown(last.edge) ? last.edge : new Edge(last.edge.runs, true);
+    state.rows.push({ ...last, edge, round: true });
+    state.edge = edge;
   }
 
   /** Keeps a printed count that differed, to try the next row on it. */

@@ -60,7 +60,9 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     else throw reason;
   }
   if (stuck || unknown !== null) goOnAfter(hands, clauses);
-  const closed = before.round || hands.joined;
+  // What is worked round and is not turned goes on round, whatever its label calls it.
+  const goesRound = before.edge?.closed === true && hands.turned.after === 0;
+  const closed = before.round || hands.joined || goesRound;
   const made = hands.started || (hands.chainStands && !hands.madeFoundation);
   return {
     edge: stuck || unknown !== null ? null : outcome(hands, made, closed),
@@ -97,7 +99,7 @@ function checkLeftOver(hands: Hands, span: Span): void {
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
   if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.along) return;
   const left = hands.countStitchesLeft();
-  if (left === 0) return;
+  if (left <= hands.slippedOver) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
 }
 

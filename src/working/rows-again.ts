@@ -79,8 +79,13 @@ export function workRowsAgain(
     state.number = null;
     state.rowsWorked = null;
   }
+  if (untilStitches !== null) {
+    // Which row comes to the count first differs by size, and writers end with either row of the pair.
+    state.strand++;
+    state.number = null;
+  }
   checkEnding(work, clause, done.rows, open, troubles);
-  return open ? { ...done, next: null } : done;
+  return open || untilStitches !== null ? { ...done, next: null } : done;
 }
 
 /**

@@ -152,6 +152,7 @@ function edgesOf(
 ): { readonly one: SeamEdge; readonly other: SeamEdge } | null {
   const back = pieceNamed(pieces, /\bback\b/i);
   const front = pieceNamed(pieces, /^(?!.*\b(?:left|right)\b).*\bfront\b/i);
+  if (back?.everUnread || front?.everUnread) return null;
   if (clause.seam === "shoulder" && back && front) {
     for (const side of ["right", "left"]) {
       const section = new RegExp(`\\b${side}\\b.*shoulder|shoulder.*\\b${side}\\b`, "i");
@@ -189,7 +190,7 @@ function edgesOf(
 
 /** Rows before the armhole section; null where the piece has none or a measure made the number unknown. */
 function rowsToArmhole(piece: PieceState): number | null {
-  if (piece.rowsWorked === null) return null;
+  if (piece.rowsWorked === null || piece.everUnread || piece.everUnread) return null;
   const first = piece.rows.findIndex((row) => /armhole|underarm/i.test(row.section));
   return first === -1 ? null : first;
 }

@@ -106,7 +106,7 @@ function closesRound(hands: Hands, { target }: WorkClause): boolean {
   if (cursor.edge.runs[0]?.unit[0]?.role === "ring") return true;
   if (target.ref === "first" || target.what.is === "turning-chain" || target.of?.what.is === "turning-chain")
     return cursor.edge.closed && hands.started && !hands.nothingButSlips();
-  return cursor.edge.closed && hands.countStitchesLeft() === 0 && !hands.nothingButSlips();
+  return hands.countStitchesLeft() === 0 && !hands.nothingButSlips();
 }
 
 /** Where a stitch goes in: moves the cursor and says how many times and how many in each place. */
@@ -123,6 +123,7 @@ function enter(
   const { target } = clause;
   const once = { times: 1, perPlace: said ?? 1 };
   if (target.what.is === "row-end") goToRowEnds(hands, places !== null);
+  if (target.what.is === "free-loop") goToFreeLoops(hands, target);
   if (hands.cursor && isUnknown(hands.cursor.edge)) return enterUnknown(clause, said, places, takes);
   const cursor = hands.needCursor(target.span);
   if (target.rowsBelow !== undefined || target.ofRow !== undefined || target.what.is === "skipped")
@@ -201,6 +202,19 @@ const MOST_IN_ONE = 9;
 function goToRowEnds(hands: Hands, counted: boolean): void {
   if (hands.cursor?.edge.some((place) => place.role === "row-end")) return;
   hands.moveTo(counted ? UNKNOWN_EDGE : hands.table.rowEnds());
+}
+
+/** Into loops that an earlier row left free. */
+function goToFreeLoops(hands: Hands, target: Target): void {
+  if (hands.cursor?.edge.some((place) => place.role === "free-loop")) return;
+  if (target.of?.what.is === "foundation") {
+    hands.moveTo(hands.table.foundation() ?? UNKNOWN_EDGE);
+    return;
+  }
+  const row = target.ofRow ?? target.of?.ofRow;
+  const edge = hands.table.freeLoops(row ? hands.number(row) : null, target.loops);
+  if (!edge) throw new Stuck({ is: "nothing-there", span: target.span, place: "free loop" });
+  hands.moveTo(edge);
 }
 
 /** On an edge of which nothing is known the words' own numbers count, and nothing is held against them. */

@@ -47,6 +47,7 @@ export function nothingThere(hands: Hands, target: Target): never {
   const { edge } = hands.needCursor(target.span);
   if (isTrusted(edge)) throw new Unknowable("the edge was taken on trust");
   // Markers are put in by words that say no row and no stitch as often as not.
+  if (target.what.is === "corner") throw new Unknowable("the corner is not known");
   if (target.what.is === "marked") throw new Unknowable("the marked stitch is not known");
   throw new Stuck({ is: "nothing-there", span: target.span, place: sayPlace(target.what) });
 }
