@@ -1,3 +1,4 @@
+export { type Amount, CM_PER_INCH, readAmount, type Unit } from "./amount.ts";
 export {
   type ArmRelation,
   armRelation,
@@ -56,6 +57,8 @@ export {
   type MeasurementEntry,
   nearestMeasurement,
 } from "./measurement.ts";
+export { type ChartProblem, type ChartRead, readChart } from "./own-chart.ts";
+export { isBelievable, personChart } from "./person-chart.ts";
 export { publishedChart } from "./published.ts";
 export type { Population, Status } from "./rows.ts";
 export { peopleIn, type SurveyColumn, type Surveyed, surveyColumn } from "./survey.ts";
