@@ -17,7 +17,7 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
     // A ring takes any number of stitches; a long chain joined without being twisted is a round of chains.
     const chains = hands.madeFoundation?.length ?? 0;
     hands.ring = true;
-    hands.moveTo(chains > RING_MOST && !clause.ring ? closedChain(chains) : RING);
+    hands.moveTo(chains > RING_MOST ? closedChain(chains) : RING);
     hands.along = false;
     return;
   }
@@ -26,8 +26,8 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
     closeWithSpace(hands.out, Math.max(1, Math.round(stitchOf(stitch).height)));
 }
 
-/** The longest chain that is taken for a ring to work into, where the words do not say "to form a ring". */
-const RING_MOST = 8;
+/** The longest chain that is taken for a ring to work into; a longer one is a round of chains. Common practice, no source. */
+const RING_MOST = 12;
 
 export const RING = new Edge([{ unit: [placeOf("ch", "ring", false)], times: 1 }], true);
 

@@ -49,7 +49,8 @@ export function startOfRow(
   if (joins && (state.fastened || state.held.length > 0)) {
     const side = instruction.label?.side ?? facingOf(clauses);
     // What was left for later by a row that was not read is not known.
-    if (state.everUnread) return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
+    if (state.everUnread)
+      return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
     const held = takeHeld(state, clauses);
     if (held) {
       const turned = side !== null && held.side !== null && side !== held.side;

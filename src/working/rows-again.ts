@@ -154,7 +154,7 @@ function rowsMeant(
   if (rows.are === "last") {
     const count = work.number(rows.count) ?? 1;
     if (count <= state.rows.length) return state.rows.slice(-count);
-    if (state.rows.length > 0 && !state.lastUnread)
+    if (state.rows.length > 0 && !state.everUnread)
       troubles.push({ is: "row-not-found", span: rows.span, asked: `the last ${count} rows` });
     return null;
   }
@@ -174,7 +174,7 @@ function rowsMeant(
         ? named.rows.find((each) => each.number === number)
         : (state.rowNumbered(number) ?? elsewhere(number));
       if (!row) {
-        if (named || state.rows.length > 0)
+        if ((named || state.rows.length > 0) && !state.everUnread)
           troubles.push({ is: "row-not-found", span: rows.span, asked: `Row ${number}` });
         return null;
       }

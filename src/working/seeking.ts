@@ -104,14 +104,7 @@ export function seek(what: PlaceWord, edge: Edge, manner: Manner): Seeker | null
       return {
         chainwise: true,
         passes: true,
-        takes: (place) =>
-          isChainRun(place)
-            ? place.chains
-            : place.role === "turning" && !place.counted
-              ? 1
-              : place.role === "unknown"
-                ? 1
-                : 0,
+        takes: (place) => (isChainRun(place) ? place.chains : place.role === "unknown" ? 1 : 0),
       };
     case "space": {
       const longest = what.corner ? longestSpace(edge) : 0;

@@ -46,7 +46,7 @@ export function checkNumber(
   newSection: boolean,
   troubles: Trouble[],
 ): void {
-  if (state.number === null || next === 0 || state.lastUnread) return;
+  if (state.number === null || next === 0 || state.everUnread) return;
   const span = instruction.label?.span ?? instruction.span;
   const expected = state.number + 1;
   if (next === expected) return;

@@ -59,6 +59,7 @@ export function workStitches(
     target.what.is === "ring" || (hands.below?.runs[0]?.unit[0]?.role === "ring" && target.ref !== "each");
   if (hands.holding || inRing) {
     put(hands, made, said ?? places ?? 1, 1);
+    if (target.what.is === "ring") hands.cursor?.toEnd();
     hands.entered = inRing ? "ring" : "place";
     note();
     return;
@@ -182,7 +183,9 @@ function enter(
       const limitLeft = leftAtLimit(hands, target.until, after());
       const seeker = post ? postSeeker(hands, target) : namedOrAny(hands, target);
       const have = countPlaces(cursor, seeker, limitLeft);
-      if (have === 0 && target.until?.at !== "last") notEnough(hands, target, seeker, 0, takes);
+      // Nothing left to work "across" is no fault once the row has begun.
+      if (have === 0 && target.until?.at !== "last" && !hands.started)
+        notEnough(hands, target, seeker, 0, takes);
       if (have % takes !== 0)
         throw new Stuck({ is: "repeat-leaves", span: clause.span, have, takes, fixed: 0 });
       if (takePlaces(cursor, seeker, have, limitLeft).passed > 0) hands.lace = true;
