@@ -18,6 +18,7 @@ export {
   sizesFor,
 } from "./chart.ts";
 export { type ChartAsk, type ChartFit, chartFit } from "./chart-fit.ts";
+export { CHART_NAMES, chartNamed } from "./chart-names.ts";
 export {
   type BodyLine,
   bodyLine,
