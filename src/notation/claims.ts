@@ -345,7 +345,7 @@ function readTail(reading: Reading): Tail {
       }
     }
     const key = cursor.key();
-    if (CHANGES[key] && !cursor.isNumber(1)) {
+    if (CHANGES[key] && (!cursor.isNumber(1) || cursor.isMark("-", 1))) {
       tail.change = CHANGES[key] as "inc" | "dec";
       cursor.at += 1;
       cursor.accept("'d|d");

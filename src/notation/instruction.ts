@@ -21,7 +21,7 @@ export interface InstructionBody {
 export function readInstructionBody(tokens: readonly Token[], context: ReadContext): InstructionBody {
   const reading = new Reading(tokens, context, readSequence);
   const clauses = readSequence(reading);
-  return { clauses, claims: numbered(reading.claims), answers: [], forgiven: reading.forgiven };
+  return { clauses, claims: numbered(reading.claims, context.text), answers: [], forgiven: reading.forgiven };
 }
 
 /** The clauses alone, as for the definition of a special stitch. */
@@ -30,12 +30,13 @@ export function readClauses(tokens: readonly Token[], context: ReadContext): Cla
 }
 
 /** "(40 sts)(38 sts)(36 sts)": several bracketed counts side by side belong to the rows of a range in turn. */
-function numbered(claims: readonly Claim[]): Claim[] {
+function numbered(claims: readonly Claim[], text: string): Claim[] {
   const side =
     claims.length > 1 &&
     claims.every((claim, at) => {
       const before = claims[at - 1];
       return (
+        "([{".includes(text.charAt(claim.span.from)) &&
         claim.change === undefined &&
         claim.parts.length === 1 &&
         (before === undefined || claim.span.from - before.span.to <= 2) &&

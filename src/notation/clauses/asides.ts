@@ -31,7 +31,7 @@ const PHRASES: readonly string[] = [
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
   "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds",
   "for|to the? pattern|patt|pat st|stitch?",
-  "pause",
+  "pause", "with an|a? invisible|needle|duplicate|clean join|finish|st|fasten-off?", "to|and form|make a|the? circle|ring",
   "with|having the? last|final st|stitch|one being|is|a a|an? sc|dc|hdc|tr|st?",
   "of|in|from the? previous|prev|prior|preceding row|rnd|round",
   "make? a slip|slip-knot knot",
@@ -194,14 +194,14 @@ const LONGEST_TALK = 90;
 
 /** How sentences begin that talk to the maker and order no stitch. */
 const TALKERS = new Set(
-  "you we i this that it these those there if when while once your my our here remember note tip hint be make don't dont try fold put use lay pin decide determine see read please now then so because after before as keep take pull wear enjoy leave set hold slide smooth place continue continuing follow check measure feel adjust simply finished finish secure insert bring count add both like since although unless until again all each tie wrap flip flatten gather thread repeat fit give let look do alternate using with only rejoice congratulations yay well done time".split(
+  "you we i this that it these those there if when while once your my our here remember note tip hint be make don't dont try fold put use lay pin decide determine see read please now then so because after before as keep take pull wear enjoy leave set hold slide smooth place continue continuing follow check measure feel adjust simply finished finish secure insert bring count add both like since although unless until again tie wrap flip flatten gather thread fit give let look do alternate rejoice congratulations yay well done time".split(
     " ",
   ),
 );
 
 /** A word that orders a stitch or changes the work: a sentence that holds one is more than talk. */
 const ORDERS = new Set(
-  "ch chain chains turn join rep repeat skip sk miss sl ss slip inc dec increase decrease increasing decreasing yo turning row rows rnd rnds round rounds stitch stitches st sts sp sps loop loops every".split(
+  "ch chain chains turn join rep repeat skip sk miss sl ss slip inc dec increase decrease increasing decreasing yo turning row rows rnd rnds round rounds stitch stitches st sts sp sps loop loops every each space spaces corner corners ring marker between".split(
     " ",
   ),
 );
@@ -212,6 +212,11 @@ export function readTalk(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     if (!cursor.isWord() || !TALKERS.has(cursor.key())) return null;
+    // What the designer did says nothing to do.
+    if (cursor.accept("i|my|mine|i've|i'm")) {
+      while (!cursor.isBoundary() && !cursor.isOpener() && cursor.at - start < LONGEST_TALK) cursor.at += 1;
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
     const handling = cursor.fits("fold|put|lay|pin|sew|stuff|place|flip|flatten|tie|gather|hold") > 0;
     let words = 0;
     while (!cursor.done && !cursor.fits(".|;|!|?|:") && !cursor.isOpener()) {
@@ -324,7 +329,9 @@ function readCheck(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
+    cursor.accept("piece|work|it|this|rectangle|strip|hat will|should? now?");
     const said =
+      cursor.accept("measure|measures about|approx|approximately?") ||
       cursor.accept("to measure|reach about|approx|approximately?") ||
       cursor.accept("measuring|about|approx|approximately|roughly");
     const measure = said ? readMeasure(reading) : null;

@@ -110,6 +110,8 @@ function readRepeatOrGroup(reading: Reading, open: number, close: number): reado
     const afterStop = cursor.at;
     cursor.accept("all|each|worked|made|both");
     const place = cursor.attempt(() => (cursor.fits("to") ? null : readPlace(reading)));
+    // "(20 sts) at the end of round 12": a count, and then where.
+    if (place?.target.what.is === "row-end" && cursor.tokens[close + 1]?.is === "word" && (cursor.tokens[close + 1] as { norm: string }).norm === "at") return null;
     if (!place) cursor.at = afterStop;
     if (!stop && !place) return null;
     const end = cursor.at;
@@ -276,13 +278,13 @@ export function nameLast(reading: Reading, name: string, to: number): boolean {
 
 /** "(see notes)", "(or ch 40)", "(about 11 inches)": what begins like this orders nothing. */
 const TALK_HEADS =
-  "see|or|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
+  "see|or|no|this|these|that|we|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
 
 function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
   const { cursor } = reading;
   const claims = reading.claims.length;
   cursor.at = open + 1;
-  if (cursor.fits(TALK_HEADS) && !cursor.fits("not|if|when") && !cursor.fits("count|about|i|e", 1)) {
+  if (cursor.fits(TALK_HEADS) && !cursor.fits("if|when") && !(cursor.fits("not|no|this|these|that|we") && hasFigure(reading, close))) {
     cursor.at = close + 1;
     return [{ kind: "aside", span: cursor.spanFrom(open) }];
   }
@@ -349,6 +351,15 @@ function readExplained(reading: Reading, open: number, close: number): readonly 
 
 function isSpecial(reading: Reading, code: string): boolean {
   for (const name of reading.specials.values()) if (name === code) return true;
+  return false;
+}
+
+function hasFigure(reading: Reading, close: number): boolean {
+  const { cursor } = reading;
+  for (let at = cursor.at; at < close; at += 1) {
+    const token = cursor.tokens[at];
+    if (token?.is === "number" && !token.word) return true;
+  }
   return false;
 }
 

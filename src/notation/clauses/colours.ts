@@ -139,6 +139,17 @@ function isLooseName(reading: Reading): boolean {
   return stitchAt(cursor, reading, 0, false) === null;
 }
 
+/** "With seaside, ch 71": a yarn whose name no list has, alone between "with" and a comma. */
+function readUnlisted(reading: Reading): string | null {
+  const { cursor } = reading;
+  const token = cursor.token();
+  if (token?.is !== "word" || token.norm.length < 4 || !cursor.isMark(",", 1)) return null;
+  if (!cursor.isNumber(2) && !cursor.fits("ch|chain|work|sc|dc|hdc|make|and|join|row|rnd|beginning|fsc|fdc", 2)) return null;
+  if (stitchAt(cursor, reading, 0, false) || /^(care|yarn|hook|both|needle|work|marker|facing|thread|double)/u.test(token.norm)) return null;
+  cursor.at += 1;
+  return token.text;
+}
+
 /** A yarn's name, stepped over: "A", "MC", "yarn B", "color 2", "pale blue". */
 export function readColourName(reading: Reading): string | null {
   const { cursor } = reading;
@@ -183,7 +194,7 @@ export function readColour(reading: Reading): Clause | null {
     if (!cursor.acceptAny(CHANGES)) return null;
     const changed = cursor.at;
     cursor.accept("to|back to?");
-    const colour = readColourName(reading);
+    const colour = readColourName(reading) ?? (/^with$/iu.test(cursor.wordsFrom(start)) ? readUnlisted(reading) : null);
     if (!colour) {
       const token = cursor.tokens[start];
       const said = token?.is === "word" && /^(chang|switch)/u.test(token.norm);

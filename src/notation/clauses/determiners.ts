@@ -198,6 +198,11 @@ export function readDeterminers(reading: Reading, draft: Draft): void {
       continue;
     }
     if (cursor.accept(SKIPPABLE)) continue;
+    // "beginning 3rd ch": of the chain the row began with.
+    if (cursor.fits("beg|beginning|starting") && cursor.isNumber(1)) {
+      cursor.at += 1;
+      continue;
+    }
     return;
   }
 }

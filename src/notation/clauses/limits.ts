@@ -218,7 +218,7 @@ function placeLimit(reading: Reading, readPlace: PlaceReader, start: number): Li
   return cursor.attempt(() => {
     if (
       !cursor.fits(
-        "the? next|marked|marker|corner|turning|tch|first|st|ch|center|centre|last|m|join|joining|beg",
+        "the? next|marked|marker|corner|turning|tch|first|1st|st|ch|center|centre|last|m|join|joining|beg",
       )
     )
       return null;

@@ -168,6 +168,10 @@ function specialPlace(reading: Reading): Noun | null {
       : null;
   });
   if (early) return plain(early);
+  if (cursor.fits("beg|beginning") && cursor.isBoundary(1)) {
+    cursor.at += 1;
+    return plain({ is: "turning-chain" });
+  }
   if (cursor.accept("previous|prev|last rows|rnds|rounds|row|rnd|round ch|chain"))
     return plain(made(readChainLength(reading)));
   if (cursor.acceptAny(FREE_LOOPS)) return plain({ is: "free-loop" }, true);

@@ -9,17 +9,22 @@ import { readTarget } from "./targets.ts";
 
 const ROW_WORD = "row|rows|rnd|rnds|round|rounds|rd|r";
 
+/** "skip 2 sts on ch": the chain the row stands on, with nothing more said of it. */
+function acceptOnChain(reading: Reading): boolean {
+  const { cursor } = reading;
+  const length = cursor.fits("on|in|of the? foundation|base|starting? ch|chain");
+  if (length === 0 || !(cursor.isBoundary(length) || cursor.fits("and|then|rep|sc|dc|hdc", length))) return false;
+  cursor.at += length;
+  return true;
+}
+
 /** What may follow the noun: "of next shell", "from hook", "2 rows below", "as join". */
 export function readTail(reading: Reading, draft: Draft): void {
   const { cursor } = reading;
   for (let guard = 0; guard < 8; guard += 1) {
     if (cursor.accept("from|to your|the? hook|hk|hook's|needle") || cursor.accept("of|on|off hook|hk"))
       draft.from = "hook";
-    else if (
-      cursor.accept("on|in|of the? foundation|base|starting? ch|chain") &&
-      (cursor.isBoundary() || cursor.fits("and|then|rep|sc|dc|hdc"))
-    )
-      continue;
+    else if (acceptOnChain(reading)) continue;
     else if (cursor.accept("from the? end|marker") || cursor.accept("before the? end")) draft.from = "end";
     else if (cursor.accept("from the? beg|beginning|start")) draft.from = "start";
     else if (readBelow(reading, draft)) continue;

@@ -77,7 +77,7 @@ export function readBareClaim(reading: Reading): boolean {
     if (!bracketed && !((sentence || noun) && (covered(reading) || (noun && worked(reading))))) return null;
     if (bracketed && !reading.out.some((clause) => clause.kind !== "aside")) return null;
     const claim = readClaim(reading, !bracketed);
-    if (!claim || !cursor.isBoundary()) return null;
+    if (!claim || !(cursor.isBoundary() || cursor.isMark("-"))) return null;
     // "2 sc, ..." after a covered row is a count only if no work follows.
     const at = cursor.at;
     while (!cursor.done && cursor.isBoundary()) cursor.at += 1;
@@ -86,6 +86,7 @@ export function readBareClaim(reading: Reading): boolean {
       cursor.fits("turn|join|fasten|do|end|total|break|cut|tum|rep|sl|ss|now") > 0 ||
       endsWithTurningChain(reading) ||
       cursor.isOpener() ||
+      cursor.isMark("-") ||
       isStar(reading);
     cursor.at = at;
     return tail ? claim : null;

@@ -26,12 +26,13 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   const repeat = cursor.accept("rep|repeat|repeating|rpt|reps|repeats|alternate|alternating|alt|alternately");
   const as = !repeat && cursor.acceptAny(AS);
   const work = !repeat && !as && cursor.accept("work|working|crochet|complete|follow|knit|continue|cont");
-  if (!repeat && !as && !work) return null;
+  if (!repeat && !as && !work && !(cursor.at > start && cursor.fits(ROW))) return null;
   cursor.accept("working|only|also|in|over");
+  const carriesOn = !repeat && !as && !work && cursor.at > start && cursor.fits(ROW) > 0;
   if (work) cursor.accept("rep|repeat");
   if (repeat) cursor.accept("from");
   const rows = readRowsMeant(reading, as);
-  if (!rows || (work && !worked(rows))) return null;
+  if (!rows || ((work || carriesOn) && !worked(rows))) return null;
   let until = readUntil(reading) ?? undefined;
   let times = until ? undefined : (readRowTimes(reading) ?? undefined);
   if (!until) until = readUntil(reading) ?? undefined;
@@ -117,7 +118,7 @@ function readOfPiece(reading: Reading): string | null {
       }
       const from = cursor.at;
       if (cursor.fits("a|an|total|each|every|all|both|next|another|about|approx|size|sizes|as")) return null;
-      while (cursor.isWord() && !cursor.fits("until|for|to|rep|and|ending|work|but|except|over|once|then"))
+      while (cursor.isWord() && !cursor.fits("across|around|in|over|on|until|for|to|rep|and|ending|work|but|except|over|once|then"))
         cursor.at += 1;
       return cursor.at > from && cursor.at - from <= 4 ? cursor.wordsFrom(from) : null;
     }) || null
@@ -280,7 +281,7 @@ export function readUntil(reading: Reading): Until | null {
       rows: body.rows,
       stitches: body.stitches,
       endingSide: ending?.side,
-      endingRow: ending?.row,
+      endingRow: ending?.row ?? body.endingRow,
     });
   });
 }
@@ -290,6 +291,7 @@ interface What {
   from?: Until["from"];
   rows?: Amount;
   stitches?: Amount;
+  endingRow?: Amount;
 }
 
 function untilWhat(reading: Reading): What | null {
@@ -313,6 +315,11 @@ function untilWhat(reading: Reading): What | null {
     if (cursor.accept("of the? armhole|armholes|neck|sleeve|shaping|yoke|raglan|body|work|piece shaping?"))
       from = "other";
     return from ? { measure, from } : { measure };
+  }
+  cursor.at = start;
+  if (cursor.accept(ROW)) {
+    const row = readAmount(reading);
+    if (row) return { endingRow: row };
   }
   cursor.at = start;
   cursor.accept("there are|is|remain") ||

@@ -311,6 +311,8 @@ export function readEven(reading: Reading): Clause | null {
       "work|working|continue|cont|continuing|proceed|crochet|worked|keep|keeping|knit|now|go on?",
     );
     cursor.accept("to work|working|crochet|be?") || cursor.accept("work|working|on|to");
+    const worked = verb ? null : stitchedRows(reading);
+    if (worked) return made<EvenClause>({ kind: "even", span: cursor.spanFrom(start), rows: worked.rows, until: undefined, inPattern, stitch: worked.stitch });
     let straight = cursor.acceptAny(STRAIGHT);
     let pattern = cursor.acceptAny(PATTERN);
     straight = cursor.acceptAny(STRAIGHT) || straight;
@@ -367,6 +369,18 @@ function countedStitches(reading: Reading): Target | null {
     )
       return null;
     return { span: cursor.spanFrom(start), ref: "next", count, what: { is: "any" } };
+  });
+}
+
+/** "sc 2 more rounds", "dc for 3 rows". */
+function stitchedRows(reading: Reading): { rows: Amount; stitch: string } | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const found = stitchAt(cursor, reading, 0, false);
+    if (!found || found.code === "ch" || found.code === "inc" || found.code === "dec") return null;
+    cursor.at += found.length;
+    const rows = readRowCount(reading);
+    return rows && !cursor.fits("below|down|beneath") ? { rows, stitch: found.code } : null;
   });
 }
 

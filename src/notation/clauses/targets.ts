@@ -79,6 +79,7 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
     !bare &&
     !BARE_OPENERS.has(cursor.key()) &&
     !isOrdinal(reading) &&
+    !(cursor.isNumber() && cursor.fits("row|rows|rnd|rnds|round|rounds below|down|beneath", 1)) &&
     !startsWithLoops(reading)
   )
     return null;
@@ -87,6 +88,10 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
   if (loops) {
     cursor.accept("of|in|from|on");
   }
+  const below = loops || preposition === "around" ? null : readRowsBelow(reading, start);
+  if (below) return { target: below };
+  const early = loops ? readLimit(reading, (inner) => readTarget(inner)) : null;
+  if (early && loops) return { target: { span: cursor.spanFrom(start), ref: "each", what: { is: "any" }, loops, until: early }, ...(post ? { post } : {}) };
   const core = readCore(reading, start);
   if (core) return found(core, loops, post);
   if (!loops) return null;
@@ -110,6 +115,16 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
     }),
     ...(post ? { post } : {}),
   };
+}
+
+/** "1 long sc 2 rnds below": straight down from where the hook is. */
+function readRowsBelow(reading: Reading, start: number): Target | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const rows = readAmount(reading)?.values[0];
+    if (!rows || !cursor.accept("row|rows|rnd|rnds|round|rounds below|down|beneath")) return null;
+    return { span: cursor.spanFrom(start), ref: "next", what: { is: "any" }, rowsBelow: rows };
+  });
 }
 
 function isOrdinal(reading: Reading): boolean {
