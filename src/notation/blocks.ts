@@ -67,6 +67,13 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
   if (EQUATION.test(head) || (isSectionHeader(start) && before.end - before.start < 30)) return false;
   const full = width > 0 && before.to - before.from >= width * 0.72;
   if (!full && ENTRY.test(head) && ENTRY.test(start)) return false;
+  // A bracket opened on this line closes on the next: "(see Pattern / Notes)".
+  if (
+    /\([^()]{0,40}$/.test(tail) &&
+    /^[^()]{0,40}\)/.test(head) &&
+    !/^\w+\)\s/.test(head.replace(/^[A-Za-z ]+\)[,.;]/, ""))
+  )
+    return true;
   const opens = OPEN_END.test(tail);
   if (opens && !/^(?:row|rnd|round)s?\s?\d[\d\s-]{0,8}[:(]/i.test(head)) return true;
   if (/\bch$/i.test(tail) && /^\d/.test(head)) return true;
@@ -78,6 +85,7 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
     return !closed && full && !/^\S{1,8}\s?=/.test(head);
   const continues = /^[a-z(*[{,;+&]/.test(head);
   // "ch#1 skip": a list typed in small letters has short lines that all begin alike.
+  if (closed && /^(?:(?:with|using)\b.{0,40}\s)?(?:ch|chain)\s?\d{2,}/i.test(head)) return false;
   if (full) return !closed || continues || !/^[A-Z][A-Za-z ]{2,40}[:.-]/.test(head);
   if (closed)
     return width === 0 && /^[a-z]/.test(head) && !/[.:!?]$/.test(tail) && before.end - before.start > 25;

@@ -1,5 +1,6 @@
 import type { Span } from "../base/index.ts";
 import { hasStitch, lookupStitch } from "../stitches/index.ts";
+import { splitSentences } from "./sentences.ts";
 
 /*
  * Definitions of special stitches: "Shell: 5 dc in next st", "V-st = (dc, ch 1, dc) in same st", "Beginning shell (beg shell): ...".
@@ -17,6 +18,20 @@ export interface DefinitionFound {
 
 const NAME =
   /^[\s*_"'([{]{0,4}([\p{L}\d][\p{L}\d\s'/,-]{0,60}?)[*_"']{0,2}\s?(?:\(([^()]{1,40})\)|\[([^[\]]{1,40})\])?[*_"']{0,2}\s{0,2}(?:[:=]|,-{1,2}|(?<=[\s)\]])-{1,2}|-{1,2}(?=\s)|\.{2,}|(?<=\)\s{0,2})(?=\p{Lu}|\())\s{0,3}(?=\S)/u;
+
+/** Several definitions side by side in one paragraph, each as its own stretch: "Shell: 5 dc in one st. Picot: ch 3, ..." */
+export function splitDefinitions(flat: string, from: number, to: number): Span[] {
+  const spans: Span[] = [];
+  for (const sentence of splitSentences(flat, from, to)) {
+    const last = spans.at(-1);
+    const begins = /^\p{Lu}[\p{L}\d' /-]{1,30}(?:\([^()]{1,24}\))?\s?:\s/u.test(
+      flat.slice(sentence.from, Math.min(sentence.to, sentence.from + 64)),
+    );
+    if (last && !begins) spans[spans.length - 1] = { from: last.from, to: sentence.to };
+    else spans.push(sentence);
+  }
+  return spans;
+}
 
 /** The definitions in a stretch of flat text: one, or several that share their words ("FPdc, BPdc: ..."); none where no name stands. */
 export function readDefinitions(flat: string, from: number, to: number): DefinitionFound[] {

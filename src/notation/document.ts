@@ -46,6 +46,11 @@ export interface DocumentPlace extends LabelPlace {
   readonly sizesSpan: Span | null;
 }
 
+/** A block, or what stands of it between headings that run into the lines. */
+interface Part extends Block {
+  readonly runTogether?: boolean;
+}
+
 export interface Cut {
   readonly units: readonly Unit[];
   readonly flat: string;
@@ -67,9 +72,15 @@ const LISTS = new Set<Section>(["abbreviations", "materials", "sizes", "gauge"])
 
 /** What a piece begins with: a chain, a ring, foundation stitches. */
 const FOUNDATION =
-  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain|chained)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
+  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain|chained)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|\d{1,2}\s?(?:sc|hdc|dc|tr|htr)\s(?:in|into)\s(?:an?\s|the\s)?(?:mr\b|mc\b|magic|ring|adjustable|2nd|second|3rd)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
 const UNRESOLVED_SIZES =
   /^(?:for\s)?(?:the\s)?(?:(?:sizes?\s[\w\s,/&-]{1,70}(?:\sonly)?|[\w\s,/&-]{1,50}\ssizes?\sonly|[\w,/& -]{1,40}\sonly))\s?[:.]?$/i;
+/** "14 sts and 12 rows = 10 cm" with no heading over it. */
+const GAUGE =
+  /^(?:work\s)?\d[\d.,½¼¾]*\s?(?:sts?|stitches|e?sc|dc|hdc|tr|htr|shells?)\b.{0,60}(?:=|\bto\b|\bper\b|\bmeasures?\b)\s?\d{1,3}[^.;]{0,14}(?:cm\b|in\b|ins\b|inch|")/i;
+const RUN_TOGETHER =
+  /(?:^|[.!?)\]]\s)((?:[A-Z][A-Z&'-]+\s){1,7}(?:[A-Z][a-z]+\s){0,3})(?=(?:(?:With|Using)\b[^.]{0,40}?,?\s)?(?:[Cc]h|Chain|CHAIN|CH)\.?\s\d|(?:Make|Fsc)\s(?:a\s)?(?:\d|ch|magic)|Magic\s)/g;
+const CAPITALS_AHEAD = /^(?:[A-Z][A-Z&'-]+\s){1,7}(?:[A-Z][a-z]+\s){0,3}(?=[A-Z])/;
 const RULE = /^[-=_*~#\s]{3,}$/;
 const ENTRY = /^[\p{L}\d()/*+.' -]{1,22}\s?(?:=|:|\s-{1,2}\s|\.{3}|\t)\s{0,3}\S/u;
 
@@ -95,7 +106,9 @@ class Cutter {
   }
 
   run(): Unit[] {
-    for (let i = 0; i < this.blocks.length; i++) this.block(this.blocks[i] as Block, i);
+    this.blocks.forEach((block, i) => {
+      for (const part of this.parts(block)) this.block(part, i);
+    });
     return this.units;
   }
 
@@ -113,7 +126,7 @@ class Cutter {
     return last?.kind === "row" || last?.kind === "order" ? last : null;
   }
 
-  private block(block: Block, index: number): void {
+  private block(block: Part, index: number): void {
     const { start, end } = block;
     const words = this.words(start, end);
     if (block.apart && !this.sizesLast) this.sizes = [];
@@ -126,6 +139,8 @@ class Cutter {
       end - start < 400
     ) {
       this.other("sizes", start, end);
+      // Measurements follow; they belong to the sizes.
+      if (!this.started) this.section = "sizes";
       return;
     }
     if (RULE.test(words) && end - start < 200) {
@@ -136,8 +151,49 @@ class Cutter {
       this.units.push({ kind: "answer", from: start, to: end });
       return;
     }
+    if (block.runTogether) {
+      this.capitalsAhead(block, index);
+      return;
+    }
     if (this.header(block, words, index)) return;
     this.content(start, end, block, index);
+  }
+
+  /**
+   * In a text whose line breaks were lost a heading in capitals stands before the beginning of a piece: "... your gauge.
+   * SHRUG Right Armhole Ch 60, sl st in first ch." The block is cut before each.
+   */
+  private parts(block: Block): Part[] {
+    if (block.end - block.start <= 120) return [block];
+    const parts: Part[] = [];
+    let from = block.start;
+    let runTogether = false;
+    const cut = (to: number) => {
+      const span = this.trimmed(from, to);
+      if (span.to > span.from) parts.push({ ...block, start: span.from, end: span.to, runTogether });
+    };
+    for (const found of this.flat.slice(block.start, block.end).matchAll(RUN_TOGETHER)) {
+      const at = block.start + found.index + found[0].length - (found[1] as string).length;
+      cut(at);
+      from = at;
+      runTogether = true;
+    }
+    if (parts.length === 0 && !runTogether) return [block];
+    cut(block.end);
+    return parts;
+  }
+
+  /** The block begins with such a heading. */
+  private capitalsAhead(block: Block, index: number): void {
+    const found = CAPITALS_AHEAD.exec(this.flat.slice(block.start, block.start + 200)) as RegExpExecArray;
+    const rest = block.start + found[0].length;
+    const name = this.trimmed(block.start, rest);
+    const header = sectionHeader(this.words(name.from, name.to));
+    if (header?.section === "pattern") this.other("heading", name.from, name.to);
+    else this.heading(name.from, name.to, name.from, name.to, "capitals", header?.section === "finishing");
+    this.section = null;
+    this.started = true;
+    this.content(rest, block.end, block, index);
   }
 
   /** "MATERIALS", "Gauge: 14 sts = 10 cm", "## Notes", "FINISHING": a heading of the head or the end of a pattern. */
@@ -145,14 +201,16 @@ class Cutter {
     const found = sectionHeader(words);
     if (!found) return false;
     const { section } = found;
-    const tail = /^\s?(?:\([^()]{1,40}\)\s?)?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(
-      words.slice(found.length),
-    ) as RegExpExecArray;
+    const tail =
+      /^\s?(?:\([^()]{1,40}\)\s?|,?\s?(?:us|uk|american|british)(?:\sterms)?(?=\s?(?:[:.-]|$)))?(?:[:.]|-{1,2}:?|=)?\s*(?=[*_]*)/.exec(
+        words.slice(found.length),
+      ) as RegExpExecArray;
     const bracket = /^\s?\([^()]{1,40}\)\s?[:.]?\s*$/.exec(words.slice(found.length));
     const restFrom = bracket ? block.end : Math.min(block.end, block.start + found.length + tail[0].length);
     const rest = this.words(restFrom, block.end).trim();
     const marked =
       (section === "sizes" && /^sizes?\s+[\dXSML(]/i.test(words)) ||
+      (section === "gauge" && /^(?:GAUGE|TENSION)\s\d/.test(words)) ||
       /[:.=-]/.test(tail[0]) ||
       block.hashes > 0 ||
       block.bold;
@@ -298,8 +356,9 @@ class Cutter {
       return;
     }
     const first = labels[0] as LabelAt;
-    if (first.at > from) {
-      const lead = this.trimmed(from, first.at);
+    const firstFrom = first.name?.from ?? first.at;
+    if (firstFrom > from) {
+      const lead = this.trimmed(from, firstFrom);
       if (/^[\d.)\s*([-]*$/.test(this.words(lead.from, lead.to))) this.other("prose", lead.from, lead.to);
       else
         this.unlabelled(
@@ -317,7 +376,10 @@ class Cutter {
       if (/^\d/.test(last.label.words)) this.bareNext = Number(last.label.rows.at(-1)?.to.values[0]) + 1;
     }
     labels.forEach((label, i) => {
-      this.row(label, labels[i + 1]?.at ?? to);
+      if (label.name)
+        this.heading(label.name.from, label.name.to, label.name.from, label.name.to, "run-in", false);
+      const next = labels[i + 1];
+      this.row(label, next?.name?.from ?? next?.at ?? to);
     });
   }
 
@@ -334,6 +396,7 @@ class Cutter {
   }
 
   private isPrefix(rest: number, to: number): boolean {
+    if (/\b(?:you|there)\b[^.]{0,24}\d/i.test(this.words(rest, to, 60)) && this.started) return true;
     return rest >= to || this.holdsInstruction(rest, to) || beginsInstruction(this.flat, rest, to);
   }
 
@@ -414,6 +477,10 @@ class Cutter {
         return;
       }
       this.section = null;
+    }
+    if (!this.started && this.section === null && GAUGE.test(words) && !/\bch\s?\d/i.test(words)) {
+      this.other("gauge", from, to);
+      return;
     }
     this.sentences(from, to, index);
   }

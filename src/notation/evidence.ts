@@ -19,7 +19,7 @@ const PLACED = new RegExp(
 );
 const SKIP = /\b(?:sk|skip|miss)\.?\s?(?:next|first|\d|the|to|st|1|ch|sc|dc|hdc|tr|all|ps|same)/i;
 const REPEAT =
-  /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|once|twice|\d{1,3}(?:st|nd|rd|th|d)\s|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
+  /\b(?:rep|rpt|repeat)\b\.?\s?(?:from|rows?|rnds?|rounds?|r\d|the \d|all|once|twice|\d{1,3}(?:st|nd|rd|th|d)\s|the last|last|these|this|between|as|pattern|patt|\*|\(|to end|across|around|previous|until|row)/i;
 const ENDING =
   /\b(?:fasten|finish|break|end|tie|cut|bind)\s(?:off|yarn|thread|the yarn)\b|\bcut (?:the )?(?:yarn|thread)\b/i;
 const JOINING =
@@ -63,7 +63,7 @@ const SIGNS = [
 /** What a sentence of instruction begins with. */
 const STARTS = new RegExp(
   `^[\\s*#([{"-]{0,6}(?:(?:now|then|next|and|also|again|at end|thus|meanwhile|lastly|finally|first|from here|when|once)[,.]?\\s)?(?:(?:loosely|carefully)\\s)?(?:` +
-    "ch(?:ain(?:ed)?)?s?(?=\\b|\\d)|(?:sc|hdc|dc|tr|htr)(?=\\d)|make\\b|work\\b|works?ing\\b|rep\\b|rpt\\b|repeat|join|rejoin|re-join|attach|fasten|finish off|break|cut\\b|end off|end\\b|ending|sew\\b|turn\\b|with\\b|using\\b|skip|sk\\b|miss\\b|slip|sl\\b|ss\\b|inc\\b|dec\\b|increase|decrease|cont\\b|continue|continuing|keep|keeping|change|changing|switch|place\\b|pm\\b|leave|leaving|fold\\b|weave|do not|don't|insert|begin|beginning|beg\\b|starting|start\\b|complete|crochet\\b|create|draw\\b|pull\\b|pick up|hold\\b|pin\\b|divide|bind off|tie\\b|stitch\\b|use\\b|rotate|move\\b|remove\\b|mark\\b|marking|put\\b|form\\b|yo\\b|yarn over|evenly|across|along|around|on\\b|in\\b|into\\b|to\\b|for\\b|at\\b|after\\b|drop\\b|pass\\b|from\\b|over\\b|through|try\\b|close\\b|carry|decr|incr|alternat|duplicate|graft|tack\\b|gather|lay\\b|match\\b|seam\\b|whip|overlap|f?sc\\b|f?hdc\\b|f?dc\\b|tr\\b|htr\\b|dtr\\b|fhdc\\b|blo\\b|flo\\b|bl\\b|fl\\b|single|half|double|treble|foundation|magic|patt\\b|same as|as row|as rnd|as round|as for|as \\d|same\\b|all\\b|row ends|wrong side|right side|rs\\b|ws\\b|working|shell|v-?st|2?\\w{2,4}\\dtog|[fb]p[a-z]{2,4}\\b|" +
+    "ch(?:ain(?:ed)?)?s?(?=\\b|\\d)|(?:sc|hdc|dc|tr|htr)(?=\\d)|make\\b|work\\b|works?ing\\b|rep\\b|rpt\\b|repeat|join|rejoin|re-join|attach|fasten|finish\\b|break|cut\\b|end off|end\\b|ending|sew\\b|turn\\b|with\\b|using\\b|skip|sk\\b|miss\\b|slip|sl\\b|ss\\b|inc\\b|dec\\b|increase|decrease|cont\\b|continue|continuing|keep|keeping|change|changing|switch|place\\b|pm\\b|leave|leaving|fold\\b|weave|do not|don't|insert|begin|beginning|beg\\b|starting|start\\b|complete|crochet\\b|create|draw\\b|pull\\b|pick up|hold\\b|pin\\b|divide|bind off|tie\\b|stitch\\b|use\\b|rotate|move\\b|remove\\b|mark\\b|marking|put\\b|form\\b|yo\\b|yarn over|evenly|across|along|around|on\\b|in\\b|into\\b|to\\b|for\\b|at\\b|after\\b|drop\\b|pass\\b|from\\b|over\\b|through|try\\b|close\\b|carry|decr|incr|alternat|duplicate|graft|tack\\b|gather|lay\\b|match\\b|seam\\b|whip|overlap|f?sc\\b|f?hdc\\b|f?dc\\b|tr\\b|htr\\b|dtr\\b|fhdc\\b|blo\\b|flo\\b|bl\\b|fl\\b|single|half|double|treble|foundation|magic|patt\\b|same as|as row|as rnd|as round|as for|as \\d|same\\b|all\\b|row ends|wrong side|right side|rs\\b|ws\\b|working|shell|v-?st|2?\\w{2,4}\\dtog|[fb]p[a-z]{2,4}\\b|" +
     `${NUMBER}${LIST}\\s?(?:more\\s)?(?:${STITCH}|ch|chs|chains?|rows?|rnds?|rounds?)\\b|[sdh]\\.? ?d?\\.? ?c\\b)`,
   "i",
 );
@@ -128,7 +128,7 @@ export function isCountOnly(plain: string, from: number, to: number): boolean {
 }
 
 const COUNT_ONLY = new RegExp(
-  `^[-=:([{<*\\s]{0,5}(?:(?:total(?: of)?|you (?:should |will |now )*have|there (?:should be|are|will be)|=)[\\s:]*)?\\d{1,4}${LIST}(?:${LIST})?[\\s)\\]}>]{0,4}(?:\\s?(?:[a-z-]{1,12}|ch-?\\d sps?)){0,4}(?:[,;+&]\\s?\\d{1,4}${LIST}(?:\\s?[a-z0-9-]{1,12}){0,3}){0,4}[)\\]}>.;,\\s]{0,4}$`,
+  `^[-=:([{<*\\s]{0,5}(?:(?:total(?: of)?|you (?:should |will |now )*have|there (?:should be|are|will be)|=)[\\s:]*)?(?:\\d{1,4}${LIST}(?:${LIST})?|[([{]\\d[\\d\\s,;:/½-]{1,40}[)\\]}])[\\s)\\]}>]{0,4}(?:\\s?(?:[a-z-]{1,12}|ch-?\\d sps?)){0,4}(?:[,;+&]\\s?\\d{1,4}${LIST}(?:\\s?[a-z0-9-]{1,12}){0,3}){0,4}[)\\]}>.;,\\s]{0,4}$`,
   "i",
 );
 

@@ -1,3 +1,4 @@
+import type { Span } from "../base/index.ts";
 import type { Block } from "./blocks.ts";
 import { beginsInstruction, signs } from "./evidence.ts";
 import { type LabelFound, type LabelPlace, readLabel } from "./labels.ts";
@@ -10,6 +11,8 @@ import type { Amount, Label } from "./tree.ts";
 
 export interface LabelAt extends LabelFound {
   readonly at: number;
+  /** The name of a part that stands before the label with no mark between: "Shape Armholes Row 1: ...". */
+  readonly name?: Span;
 }
 
 /** How a document numbers its rows when it does without the word: "4. Ch 2, ..." */
@@ -91,10 +94,13 @@ export function findLabels(
   const stretch = flat.slice(from, to);
   for (const hit of stretch.matchAll(CANDIDATE)) {
     const at = from + hit.index;
-    if (at < (found.at(-1)?.to ?? from) || !isBoundary(flat, from, at)) continue;
+    const least = found.at(-1)?.to ?? from;
+    if (at < least) continue;
+    const name = partName(flat, Math.max(from, least), at);
+    if (!name && !isBoundary(flat, from, at)) continue;
     const label = readLabel(text, flat, at, to, place);
     if (!label || !isSeparated(label, flat, to)) continue;
-    found.push({ ...label, at });
+    found.push({ ...label, at, ...(name ? { name } : {}) });
   }
   if (bare.inline) addInline(found, flat, from, to, place);
   return found;
@@ -165,7 +171,6 @@ function isBoundary(flat: string, from: number, at: number): boolean {
   let before = at - 1;
   while (before >= from && at - before < 12 && flat[before] === " ") before--;
   if (before < from) return true;
-  if (isPartName(flat.slice(from, Math.min(before + 1, from + 60)), before + 1 - from)) return true;
   const gap = at - before - 1;
   const glyph = flat[before] as string;
   if (gap >= 3) return true;
@@ -181,17 +186,24 @@ function isBoundary(flat: string, from: number, at: number): boolean {
   );
 }
 
-/** "Shape Armholes Row 1:", "Pattern Stitch, Row 1:": the name of a part stands before the label with no mark between. */
-function isPartName(words: string, length: number): boolean {
-  return (
-    length < 48 &&
-    /^\p{Lu}/u.test(words) &&
-    words.split(/\s+/).length <= 5 &&
-    !/[.;:()*\d]/.test(words) &&
-    !/^(?:work|rep|repeat|rpt|complete|follow|make|beg|begin|cont|continue|end)\b/i.test(words) &&
-    (namesPart(words) || namesPiece(words)) &&
-    !/\b(?:rep|repeat|work|of|as|to|from|end|until|in|for)\s*$/i.test(words)
-  );
+/** "Shape Armholes Row 1:", "Pattern Stitch, Row 1:": the name of a part between the end of a sentence and the label. */
+function partName(flat: string, from: number, at: number): Span | null {
+  const before = flat.slice(Math.max(from, at - 60), at);
+  const found = /(?:^|[.!?)\]]\s{1,3})([^.!?;()*\d[\]]{3,48}?)\s?[,:]?\s{1,3}$/.exec(before);
+  const words = found?.[1] ?? "";
+  // At the cut end of the stretch looked at, the words may have begun earlier.
+  if (!found || (found.index === 0 && !/^[.!?)\]]/.test(found[0]) && at - 60 > from)) return null;
+  if (!/^\p{Lu}/u.test(words) || words.split(/\s+/).length > 5) return null;
+  if (
+    /^(?:work|rep|repeat|rpt|complete|follow|make|beg|begin|cont|continue|end|next|note|for|sizes?|all)\b/i.test(
+      words,
+    )
+  )
+    return null;
+  if (/\b(?:rep|repeat|work|of|as|to|from|end|until|in|for|with|and|the|only)$/i.test(words)) return null;
+  if (!namesPart(words) && !namesPiece(words)) return null;
+  const start = at - found[0].length + found[0].indexOf(words);
+  return { from: start, to: start + words.trimEnd().length };
 }
 
 function isSeparated(label: LabelFound, flat: string, to: number): boolean {

@@ -128,7 +128,7 @@ interface Stated {
 }
 
 const WORD_SIZES =
-  /^(?:(?:finished |available |garment |pattern )?(?:sizes?|sizing)|to fit(?: (?:bust|chest|ages?|sizes?|head|waist|child sizes?))?|ages?|bust size|finished (?:bust|chest|size))(?: (?:available|included|range|guide|chart))?\b\s*[:=.-]*\s*/i;
+  /^(?:(?:finished |available |garment |pattern )?(?:sizes?|sizing)|to fit(?: (?:bust|chest|ages?|sizes?|head|waist|child sizes?))?|ages?|bust size|finished (?:bust|chest|size)(?: size)?)(?: (?:available|included|range|guide|chart))?\b\s*[:=.-]*\s*/i;
 const RUN = new RegExp(
   `^\\(?${SIZE_NAME}(?:\\s?[,;:/(|[{)\\]}&-]{1,3}\\s?|\\s?\\)?,?\\s(?:and|or)\\s|\\s?[)\\]}]?\\s?[([{]\\s?|\\s{2,})(?:${SIZE_NAME})`,
   "i",
@@ -141,7 +141,7 @@ const LETTERS_ALONE = /^(?:(?:\d?X{0,4}S|M|L|\d?X{1,5}L?|\d{1,2}XL?)(?:[\s,/|]+|
 const LETTER_NAME =
   /^(?:\d{0,2}X{0,5}[SL]|M|\dX|XX?S|X{1,4}L|(?:extra[ -]?|x-?|\dx-?)?(?:small|large)|medium|sm|md|lg|newborn|preemie|baby|toddler|child|adult|teen|women|men|ladies)$/i;
 const CHANGES =
-  /(?:fit|fits|for|are for|is for|written for|given for|in)\s(?:the\s)?(?:(?:adult|child|child's|infant's|ladies|women's|men's)\s)?(?:the\s)?(?:smallest\s)?(?:sizes?\s)?(?:to fit\s)?([^.;()]{1,40}?)[.;,)]?\s{0,2}\(?(?:with\s)?(?:the\s)?(?:changes?|others?|larger sizes?)\s(?:are\s)?(?:for|are)?\s?(?:the\s)?(?:[a-z']{3,8}(?:'s)?\s)?(?:sizes?\s)?([^.()]{1,160}?)\s(?:are\s|is\s|will be\s)?(?:given\s|shown\s|written\s|indicated\s)?(?:in|within|with)\s\(?(?:parenthes[ei]s|parentheses|brackets|the brackets|\()/i;
+  /(?:fit|fits|for|are for|is for|written for|given for|in)\s(?:the\s)?(?:(?:adult|child|child's|infant's|ladies|women's|men's)\s)?(?:the\s)?(?:smallest\s)?(?:sizes?\s)?(?:to fit\s)?([^.;()]{1,40}?)[.;,)]?\s{0,2}\(?(?:with\s)?(?:the\s)?(?:changes?|others?|larger sizes?)\s(?:are\s)?(?:for|are)?\s?(?:the\s)?(?:(?:infant|child|toddler|adult|wom[ae]n|m[ae]n|girl|boy)'?s?\s)?(?:sizes?\s)?([^.()]{1,160}?)\s(?:are\s|is\s|will be\s)?(?:given\s|shown\s|written\s|indicated\s)?(?:in|within|with)\s\(?(?:parenthes[ei]s|parentheses|brackets|the brackets|\()/i;
 const WITH = new RegExp(
   `(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\s(?:with|and)\\s(?:sizes?\\s)?((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s(?:sizes?\\s)?(?:are\\s|is\\s)?(?:given\\s|indicated\\s|shown\\s)?in\\s?(?:with\\s)?(?:parenthes|brackets|\\(|\\{)|(?:for|is)\\s(?:size\\s)?(${SIZE_NAME})\\s?,?\\swith\\s((?:${SIZE_NAME}(?:,\\s|\\sand\\s|,\\sand\\s)?){1,8})\\s?(?:indicated|shown|given)?\\s?(?:with|in)\\s?[({[]`,
   "i",
@@ -231,7 +231,12 @@ function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {
   const letters = split.filter((name) => /^[a-z]/i.test(name)).length;
   // Names and measures do not mix: "S (M, L) 32 (34, 36)" is the names.
   const kept = letters >= 2 ? split.slice(0, lastLetter(split) + 1) : split;
-  const clean = unitsToAll(kept);
+  const unit = /^[\s)\]}]{0,3}(months?|mos?\.?|years?|yrs?\.?)(?![a-z])/i.exec(stretch.slice(until))?.[1];
+  const clean = unitsToAll(
+    unit
+      ? kept.map((name, i) => (i === kept.length - 1 && /\d$/.test(name) ? `${name} ${unit}` : name))
+      : kept,
+  );
   if (clean.length < 2 || new Set(clean.map((name) => name.toLowerCase())).size !== clean.length) return null;
   if (letters === 0 && !ascending(clean)) return null;
   let last = until;
@@ -299,14 +304,11 @@ function listBelow(plain: string, lines: readonly Line[], from: number): Stated 
       continue;
     }
     const words = plain.slice(line.start, Math.min(line.end, line.start + 300));
-    if (names.length === 0) {
-      const named = runOf(words, line.start) ?? namedFreely(words, line.start);
-      if (named) return { ...named, sure: 3 };
-    }
     const one = ONE_A_LINE.exec(words);
     if (!one) {
-      if (names.length > 0) break;
-      return null;
+      if (names.length > 1) break;
+      const first = lines[i - 1] as Line;
+      return names.length === 0 ? runBelow(plain, line) : runBelow(plain, first);
     }
     names.push((one[1] as string).trim());
     if (start === -1) start = line.start;
@@ -315,6 +317,12 @@ function listBelow(plain: string, lines: readonly Line[], from: number): Stated 
   return names.length > 1 && new Set(names).size === names.length
     ? { names, span: { from: start, to: end }, sure: 3 }
     : null;
+}
+
+function runBelow(plain: string, line: Line): Stated | null {
+  const words = plain.slice(line.start, Math.min(line.end, line.start + 300));
+  const named = runOf(words, line.start) ?? namedFreely(words, line.start);
+  return named ? { ...named, sure: 3 } : null;
 }
 
 /** "Directions are for size Small; changes for Medium and Large are in parentheses." over up to three lines. */

@@ -114,7 +114,7 @@ export function runInHeading(
   if (!/^\p{Lu}/u.test(name) && !known) return null;
   if (
     signs(name, 0, name.length) > 0 ||
-    /^(?:note|tip|hint|colou?r|col|hook|yarn|size|row|rnd|round|rows|rounds|rep|repeat|ch|chain|sc|dc|hdc|tr|sl st|sk|skip|turn|join|fasten|with|using|n\.?b)\b/i.test(
+    /^(?:note|tip|hint|colou?r|col|hook|yarn|size|row|rnd|round|rows|rounds|rep|repeat|ch|chain|sc|dc|hdc|tr|(?:half|single|double|treble)\b.*crochet|sl st|sk|skip|turn|join|fasten|with|using|n\.?b)\b/i.test(
       name,
     )
   )
@@ -123,7 +123,7 @@ export function runInHeading(
   const instruction =
     row ||
     isInstruction(flat, rest, Math.min(to, firstStop(flat, rest, to))) ||
-    (known && separator.startsWith(":") && beginsInstruction(flat, rest, to)) ||
+    (known && /^[:.…]/.test(separator) && separator !== "." && beginsInstruction(flat, rest, to)) ||
     (capitals && depth === 0 && runInHeading(flat, rest, to, rowAt, 1) !== null);
   if (!instruction) return null;
   const verb = beginsInstruction(flat, from, from + name.length + 1) && !namesPart(name) && !namesPiece(name);

@@ -409,7 +409,8 @@ class LabelReader {
   /** A colon makes a label; weaker marks need an instruction behind them. */
   private stands(parts: Parts, separator: string, to: number, sided: boolean): boolean {
     const rest = this.plain.slice(to, Math.min(this.limit, to + 60));
-    if (/[:>]/.test(separator) || (separator !== "" && rest.trim() === "")) return true;
+    if (/[:>]/.test(separator) || (separator !== "" && rest.trim() === "" && parts.rows.length > 0))
+      return true;
     if (rest.trim() === "") return !parts.needsSeparator || parts.is !== "named";
     const same = at(SAME, this.plain, to) !== null;
     const follows =
@@ -428,7 +429,7 @@ class LabelReader {
 
 /** Words that stand before "row" without naming one. */
 const NOT_NAMES =
-  /^(?:rep|repeat|rpt|follow|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first$|a|an|next$|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
+  /^(?:rep|repeat|rpt|follow|do|don't|join|turn|work|make|begin|start|continue|cont|finish|fasten|skip|place|mark|count|number|all|of|in|to|the|this|that|each|every|last (?=.)|end|ending|same as|as|work|on|at|all|from|until|after|before|previous|prev|another|for|one|two|three|per|first$|a|an|next$|these|those|both|any|with|along|across|by|and|or|then|sts|st|working|more|turn|ch|is|are|was|row|rows|rnd|round|number of|your|my|our|you)\b|\b(?:of|the|each|every|in|this|that|on|per|from|for|at|to|and|previous|is|are|are|by|with|rep|repeat|across|next|total|your|more)$/;
 
 function range(from: number, first: string, last: string | undefined): Label["rows"][number] {
   const start: Amount = { span: { from, to: from + first.length }, values: [Number(first)] };

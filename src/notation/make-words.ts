@@ -12,7 +12,13 @@ export interface MakeFound {
 }
 
 /** What the heading or line between the offsets says about how many to make; null where it says nothing. */
-export function readMake(text: string, plain: string, from: number, to: number): MakeFound | null {
+export function readMake(
+  text: string,
+  plain: string,
+  from: number,
+  to: number,
+  sizes: number,
+): MakeFound | null {
   if (to - from > 120) return null;
   const words = plain.slice(from, to);
   const found = MAKE.exec(words);
@@ -23,7 +29,7 @@ export function readMake(text: string, plain: string, from: number, to: number):
   }
   const number = (found[1] ?? found[3]) as string;
   const at = from + found.index + found[0].search(new RegExp(`(?<![a-z0-9])${number}`, "i"));
-  const token = lex(text, at, at + number.length, { sizes: 1 })[0];
-  if (token?.is !== "number" || typeof token.values[0] !== "number") return null;
+  const token = lex(text, at, to, { sizes })[0];
+  if (token?.is !== "number" || token.values.length === 0) return null;
   return { make: { span: token.span, values: token.values }, nameTo: from + found.index };
 }

@@ -21,7 +21,8 @@ const CHAIN_ALONE =
 /** "To inc 1 dc at beg of row: ..." tells how, not now. */
 const TECHNIQUE =
   /^[\s*(]{0,3}(?:to|how to)\s(?:inc|dec|increase|decrease|change|make an?|work an?)\b[^.:]{0,60}:/i;
-const NOTE = /^[\s*([]{0,3}(?:please\s)?(?:note|notes|n\.?b\.?|tip|hint|remember|important)\b/i;
+const NOTE =
+  /^[\s*([]{0,3}(?:please\s)?(?:note|notes|n\.?b\.?|tip|hint|remember|important)(?=\s?(?:[:.,!-]|that\b|\d))/i;
 
 /** Cuts the block into stretches. Every character but spaces belongs to one. */
 export function readOrders(flat: string, from: number, to: number): Stretch[] {

@@ -28,6 +28,7 @@ export function buildPieces(
   text: string,
   plain: string,
   units: readonly Unit[],
+  sizes: number,
   read: (unit: Worked, answers: readonly Span[]) => Instruction,
 ): PiecesBuilt {
   const made = new Set<Unit>();
@@ -39,26 +40,26 @@ export function buildPieces(
     else if (unit.kind === "row" || unit.kind === "order") {
       const make =
         unit.kind === "order" && draft.heading && draft.instructions.length === 0 && !draft.make
-          ? readMake(text, plain, unit.from, unit.to)
+          ? readMake(text, plain, unit.from, unit.to, sizes)
           : null;
       if (make && make.nameTo <= unit.from + 2) {
         draft.make = make.make;
         made.add(unit);
       } else draft.instructions.push(read(unit, answersBehind(units, i)));
     } else if (unit.kind === "other" && draft.heading && draft.instructions.length === 0 && !draft.make) {
-      const make = readMake(text, plain, unit.from, unit.to);
+      const make = readMake(text, plain, unit.from, unit.to, sizes);
       if (make) draft.make = make.make;
     }
   }
   const headings = drafts.flatMap((draft) => draft.heading ?? []);
-  const nameOf = (heading: Heading) => nameIn(text, plain, heading).name;
+  const nameOf = (heading: Heading) => nameIn(text, plain, heading, sizes).name;
   const levels = headingLevels(headings, nameOf);
   const pieces: PieceTree[] = [];
   drafts.forEach((draft, i) => {
     const level = draft.heading ? (levels.get(draft.heading) ?? 1) : 1;
     const hasSections = level === 1 && sectionsFollow(drafts, i, levels);
     if (draft.instructions.length === 0 && !(draft.heading && (hasSections || draft.make))) return;
-    pieces.push(pieceOf(text, plain, draft, level));
+    pieces.push(pieceOf(text, plain, draft, level, sizes));
   });
   return { pieces, made };
 }
@@ -83,8 +84,9 @@ function nameIn(
   text: string,
   plain: string,
   heading: Heading,
+  sizes: number,
 ): { name: string; span: Span; make?: PieceTree["make"] } {
-  const found = readMake(text, plain, heading.nameFrom, heading.nameTo);
+  const found = readMake(text, plain, heading.nameFrom, heading.nameTo, sizes);
   let to = found ? found.nameTo : heading.nameTo;
   while (to > heading.nameFrom && /[\s:.,(-]/.test(plain[to - 1] as string)) to--;
   // "Make 2" as a heading of its own keeps its words.
@@ -93,7 +95,7 @@ function nameIn(
   return { name, span: { from: heading.nameFrom, to }, ...(found ? { make: found.make } : {}) };
 }
 
-function pieceOf(text: string, plain: string, draft: Draft, level: 1 | 2): PieceTree {
+function pieceOf(text: string, plain: string, draft: Draft, level: 1 | 2, sizes: number): PieceTree {
   const { heading, instructions } = draft;
   const first = instructions[0]?.span.from ?? heading?.from ?? 0;
   const last = instructions.at(-1)?.span.to ?? heading?.to ?? first;
@@ -105,7 +107,7 @@ function pieceOf(text: string, plain: string, draft: Draft, level: 1 | 2): Piece
       level: 1,
       instructions,
     };
-  const { name, span, make } = nameIn(text, plain, heading);
+  const { name, span, make } = nameIn(text, plain, heading, sizes);
   const made = make ?? draft.make;
   return {
     span: { from: heading.from, to: last },

@@ -125,6 +125,89 @@ describe("a whole pattern", () => {
   });
 });
 
+describe("the head of a pattern", () => {
+  it("parts definitions that share a paragraph", () => {
+    const tree = readPattern(
+      "SPECIAL STITCHES. Fan: 5 dc in one st. Small fan (sfan): 3 dc in one st.\n\nCh 20.\nRow 1: Fan in 5th ch from hook.",
+    );
+    expect(tree.definitions.map(({ names, words }) => [names, words])).toEqual([
+      [["fan"], "5 dc in one st."],
+      [["small fan", "sfan"], "3 dc in one st."],
+    ]);
+  });
+
+  it("gives the words of two stitches to both", () =>
+    expect(
+      readPattern("SPECIAL STITCHES\nLeft wing, right wing: 3 dc in next st.\n\nCh 20.").definitions.map(
+        (definition) => definition.names,
+      ),
+    ).toEqual([["left wing"], ["right wing"]]));
+
+  it.each([
+    ["S (M, L)", ["S", "M", "L"]],
+    ["XS/S (M/L, 1X/2X)", ["XS/S", "M/L", "1X/2X"]],
+    ["2 (4, 6) years", ["2 years", "4 years", "6 years"]],
+    ['32 (34, 36)" bust', ["32", "34", "36"]],
+    ["small, medium and large", ["small", "medium", "large"]],
+    ["XS (S, M, L) (XL, 2X)", ["XS", "S", "M", "L", "XL", "2X"]],
+    ["Lap [Twin, Queen]", ["Lap", "Twin", "Queen"]],
+    ["0-3 (3-6, 6-12) months", ["0-3 months", "3-6 months", "6-12 months"]],
+    ["S (M) L (XL) 2X", ["S", "M", "L", "XL", "2X"]],
+  ])("reads the run %j", (run, names) => {
+    const list =
+      names.length === 3
+        ? "20 (22, 24)"
+        : names.length === 5
+          ? "20 (22) 24 (26) 28"
+          : "20 (22, 24, 26) (28, 30)";
+    expect(readPattern(`Sizes: ${run}\n\nCh ${list}.\nRow 1: Sc ${list}.\n`).sizes).toEqual(names);
+  });
+
+  it("reads a run told in a sentence or a list", () => {
+    const rows = "Ch 20 (22, 24).\nRow 1: Sc 19 (21, 23).\n";
+    expect(
+      readPattern(`Directions are for size Small; changes for Medium and Large are in parentheses.\n${rows}`)
+        .sizes,
+    ).toEqual(["Small", "Medium", "Large"]);
+    expect(
+      readPattern(`Sizes\nSmall: 80 cm bust\nMedium: 90 cm bust\nLarge: 100 cm bust\n\n${rows}`).sizes,
+    ).toEqual(["Small", "Medium", "Large"]);
+  });
+
+  it.each([
+    ["14 sts and 12 rows = 10 cm", [14], [12], 10, 10],
+    ["6 dc = 1 inch", [6], undefined, 2.54, null],
+    ['4" x 4" in half double crochet ~ 14 stitches x 12 rows', [14], [12], 10.16, 10.16],
+    ["42 sts x 36 rows in 30.0 x 32.4 cm", [42], [36], 30, 32.4],
+    ["16 sts = 10 cm; 18 rows = 12 cm", [16], [18], 10, 12],
+    ["With 4 mm hook 15 sc to 10 cm", [15], undefined, 10, null],
+  ])("reads the gauge %j", (words, stitches, rows, width, height) => {
+    const [gauge] = readPattern(`GAUGE\n${words}\n\nCh 20.`).gauges;
+    expect([gauge?.stitches?.values, gauge?.rows?.values]).toEqual([stitches, rows]);
+    expect(gauge?.widthCm ?? null).toEqual(width);
+    expect(gauge?.heightCm ?? null).toEqual(height);
+  });
+
+  it.each([
+    ["Ch 3 at beg of row counts as dc throughout.", { about: "turning-chain", chains: 3, parts: ["dc"] }],
+    ["Turning ch does not count as a st.", { about: "turning-chain", parts: [] }],
+    ["The beginning ch-2 never counts as a stitch.", { about: "turning-chain", chains: 2, parts: [] }],
+    [
+      "Ch 4 at the start of a row counts as dc and ch 1.",
+      { about: "turning-chain", chains: 4, parts: ["dc", "ch 1"] },
+    ],
+    ["Each chain-2 space counts as 2 stitches.", { about: "chains", counted: true, chains: 2 }],
+    ["Ch-1 sps do not count as sts.", { about: "chains", counted: false, chains: 1 }],
+    ["Join each round with a sl st in the first st.", { about: "join", joined: true }],
+    ["Do not join rounds.", { about: "join", joined: false }],
+    ["Worked in a continuous spiral.", { about: "spiral" }],
+    ["Turn at the end of each row.", { about: "turn", turned: true }],
+    ["Work all stitches in back loops only throughout.", { about: "loops", loops: "back" }],
+  ])("reads the convention %j", (words, says) =>
+    expect(readPattern(`NOTES\n${words}\n\nCh 20.`).notes.map((note) => note.says)).toContainEqual(says),
+  );
+});
+
 describe("lines and paragraphs", () => {
   const rows = (text: string) => outline(readPattern(text));
 
@@ -164,6 +247,20 @@ describe("lines and paragraphs", () => {
         "SLEEVE-Chain 31.\nRow 1: Sc across.\nLeft Front: Row 1: Sc in next 10 sts, turn.\nDivide for neck-Row 1: Sc in next 5 sts, turn.\nBACK. 1st row: Sc across.",
       ),
     ).toEqual(["SLEEVE: -, Row 1", "- Left Front: Row 1", "- Divide for neck: Row 1", "BACK: 1st row"]));
+
+  it("reads names of parts that stand before a label with no mark", () =>
+    expect(
+      rows(
+        "BACK\nCh 40.\nRow 1: Sc across, turn. Fasten off. Shape Armholes Row 1: Sl st in first 4 sts, turn. Row 2: Sc across. Pattern Stitch, Row 1: Dc across.",
+      ),
+    ).toEqual(["BACK: -, Row 1", "- Shape Armholes: Row 1, Row 2", "- Pattern Stitch: Row 1"]));
+
+  it("reads a text whose line breaks were lost", () =>
+    expect(
+      rows(
+        "GAUGE: 12 sts = 4 in. CHECK YOUR GAUGE. Use any size hook to obtain the gauge. SHRUG Right Side Ch 60, sl st in first ch to join. Round 1: Ch 3, dc in each ch around. Round 2: Ch 3, dc around. SLEEVE Ch 30. Row 1: Sc across.",
+      ),
+    ).toEqual(["SHRUG Right Side: -, Round 1, Round 2", "SLEEVE: -, Row 1"]));
 
   it("reads rows told by a number alone", () => {
     const tree = readPattern(

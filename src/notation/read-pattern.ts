@@ -4,7 +4,7 @@ import { findAnswers } from "./answers.ts";
 import { findColours } from "./colours.ts";
 import type { ReadContext } from "./context.ts";
 import { readConventions } from "./conventions.ts";
-import { type DefinitionFound, readDefinitions, specialSpellings } from "./definitions.ts";
+import { type DefinitionFound, readDefinitions, specialSpellings, splitDefinitions } from "./definitions.ts";
 import { cutDocument, type Unit } from "./document.ts";
 import { findSizes } from "./find-sizes.ts";
 import { findTerms } from "./find-terms.ts";
@@ -70,7 +70,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
     clauses: reader.clauses(words.from, words.to),
     ...(countsAs === undefined ? {} : { countsAs }),
   }));
-  const { pieces, made } = buildPieces(text, plain, units, (unit, answers) =>
+  const { pieces, made } = buildPieces(text, plain, units, sizes.length, (unit, answers) =>
     reader.instruction(unit, answers),
   );
   const others = otherLines(units, made, front.to, plain);
@@ -138,7 +138,9 @@ function findDefinitions(units: readonly Unit[], flat: string): DefinitionFound[
   let previous: Unit | null = null;
   for (const unit of units) {
     if (unit.kind === "other" && unit.is === "definition") {
-      const definitions = readDefinitions(flat, unit.from, unit.to);
+      const definitions = splitDefinitions(flat, unit.from, unit.to).flatMap(({ from, to }) =>
+        readDefinitions(flat, from, to),
+      );
       const last = found.at(-1);
       if (definitions.length > 0) found.push(...definitions);
       else if (last && previous?.kind === "other" && previous.is === "definition") {

@@ -32,7 +32,7 @@ const HEADERS: readonly (readonly [Section, RegExp])[] = [
   ],
   [
     "sizes",
-    /^(?:(?:finished |available |garment |approximate |final )?(?:sizes?|sizing)(?: (?:available|included|guide|chart|info(?:rmation)?))?|(?:finished |garment |body |approx(?:imate)? |actual )?(?:measurements?|dimensions)(?: of garment)?|finished (?:size|bust|chest|length|width|circumference)|actual bust|to fit(?: (?:bust|chest|ages?|head|waist|hips?|sizes?))?|bust(?: size)?|chest|length|width|ages?)(?=\s?(?:[:.=-]|$|\())/i,
+    /^(?:(?:finished |available |garment |approximate |final )?(?:sizes?|sizing)(?: (?:available|included|guide|chart|info(?:rmation)?))?|(?:finished |garment |body |approx(?:imate)? |actual )?(?:measurements?|dimensions)(?: of (?:the )?[a-z]+)?|finished (?:size|bust|chest|length|width|circumference)|actual bust|to fit(?: (?:bust|chest|ages?|head|waist|hips?|sizes?))?|bust(?: size)?|chest|length|width|ages?)(?=\s?(?:[:.=-]|$|\())/i,
   ],
   [
     "note",
