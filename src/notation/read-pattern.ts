@@ -17,7 +17,16 @@ import { splitLines } from "./lines.ts";
 import { readMaterials } from "./materials.ts";
 import { buildPieces } from "./pieces.ts";
 import type { Token } from "./token.ts";
-import type { Answer, Definition, Instruction, OtherLine, PatternTree, ReadOptions } from "./tree.ts";
+import type {
+  Amount,
+  Answer,
+  Definition,
+  Instruction,
+  Label,
+  OtherLine,
+  PatternTree,
+  ReadOptions,
+} from "./tree.ts";
 
 /**
  * Reads a whole pattern text into its tree. Never throws, whatever the text, and takes time in proportion to its length.
@@ -240,8 +249,8 @@ class BodyReader {
   private few: readonly number[] = [];
 
   instruction(unit: Extract<Unit, { kind: "row" | "order" }>, following: readonly Span[]): Instruction {
-    const label = unit.kind === "row" ? unit.label : null;
     this.few = unit.sizes;
+    const label = unit.kind === "row" ? this.spreadLabel(unit.label) : null;
     const begin = unit.kind === "row" ? unit.body : unit.from;
     const answers: Answer[] = findAnswers(this.text, this.plain, begin, unit.to, this.context);
     const inside = answers.map((answer) => answer.span);
@@ -283,18 +292,25 @@ class BodyReader {
 
   /** A list with one value for each of the few sizes that work the row, set out over the whole run: the others do none. */
   private spread(token: Token): Token {
-    if (
-      token.is !== "number" ||
-      this.few.length === 0 ||
-      token.values.length !== this.few.length ||
-      token.values.length < 2
-    )
-      return token;
+    if (token.is !== "number") return token;
+    const values = this.spreadValues(token.values);
+    return values === token.values ? token : { ...token, values };
+  }
+
+  private spreadLabel(label: Label): Label {
+    if (this.few.length < 2) return label;
+    const amount = (one: Amount): Amount => ({ ...one, values: this.spreadValues(one.values) });
+    const rows = label.rows.map(({ from, to }) => ({ from: amount(from), to: amount(to) }));
+    return { ...label, rows, ...(label.next ? { next: amount(label.next) } : {}) };
+  }
+
+  private spreadValues(of: readonly (number | null)[]): readonly (number | null)[] {
+    if (of.length !== this.few.length || of.length < 2) return of;
     const values: (number | null)[] = Array.from({ length: this.context.sizes }, () => null);
     this.few.forEach((size, i) => {
-      values[size] = token.values[i] ?? null;
+      values[size] = of[i] ?? null;
     });
-    return { ...token, values };
+    return values;
   }
 
   private listsOf(tokens: readonly Token[]): void {
