@@ -1,3 +1,4 @@
+import type { Span } from "../base/index.ts";
 import type { ChainClause, Clause, Target } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { type Cursor, Edge } from "./edge.ts";
@@ -28,6 +29,10 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     return;
   }
   if (!hands.below && !hands.madeFoundation) {
+    if (hands.start.labelled && chains <= CHAINS_TURNING && worksIntoStitches(rest)) {
+      hands.troubles.push({ is: "worked-on-nothing", span: hands.start.span });
+      throw new Unknowable("the row below is not known");
+    }
     foundation(hands, chains);
     return;
   }
@@ -44,6 +49,22 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
   const last = hands.out.last;
   if (last?.role === "chain" && last.group === null) hands.out.replaceLast(chainPlace(last.chains + chains));
   else hands.out.add(chainPlace(chains));
+}
+
+/** The longest chain that is taken for a turning chain where no row stands below. */
+const CHAINS_TURNING = 5;
+
+/** Whether what comes next goes into stitches that must be there already: "ch 2, htr in first st". */
+function worksIntoStitches(rest: readonly Clause[]): boolean {
+  for (const clause of rest) {
+    if (clause.kind === "join" || clause.kind === "chain") return false;
+    if (clause.kind === "work" || clause.kind === "group") {
+      const { what, ref, from } = clause.target;
+      return from !== "hook" && ref !== "nth" && ref !== "here" && what.is !== "ring" && what.is !== "chain";
+    }
+    if (clause.kind === "repeat") return worksIntoStitches(clause.body);
+  }
+  return false;
 }
 
 function foundation(hands: Hands, chains: number): void {
@@ -222,6 +243,35 @@ export function startFromHook(
   if (passed > 0 && !hands.started) passedChains(hands, passed, stitch, target);
   takePlaces(cursor, any, 1);
   hands.entered = "place";
+}
+
+/**
+ * A first row that does not say in which chain it begins: "ch 38, hdc across". The chains at the hook may all be worked into, or
+ * those as high as the stitch are passed, counting or not; the printed counts tell.
+ */
+export function startOnFoundation(
+  hands: Hands,
+  clause: { readonly stitch: string; readonly span: Span },
+): void {
+  const { cursor } = hands;
+  if (
+    !cursor ||
+    hands.started ||
+    hands.stood ||
+    hands.entered !== "nowhere" ||
+    hands.holding ||
+    cursor.edge.closed
+  )
+    return;
+  if (cursor.place?.role !== "foundation" || cursor.used > 0 || cursor.edge.runs.length > 1) return;
+  const stitch = baseOf(clause.stitch);
+  const high = CHAINS_HIGH[stitch] ?? 0;
+  if (high === 0) return;
+  const reading = hands.table.choices.take(`first-chain:${stitch}`, 3, clause.span);
+  if (reading === 0) return;
+  takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), high);
+  hands.passedAtStart = high;
+  standOnFoundation(hands, high, reading === 1 ? [] : [stitch]);
 }
 
 /** Chains from the hook on, before anything else stands on the edge. */

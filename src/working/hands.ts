@@ -56,6 +56,8 @@ export interface RowStart {
   readonly span: Span;
   /** Whether the label calls it a round. */
   readonly round: boolean;
+  /** Whether it has a label that is not the foundation's. */
+  readonly labelled: boolean;
 }
 
 /** Where the last stitch went. */

@@ -33,6 +33,12 @@ export interface Again {
   readonly time: number;
 }
 
+/** A row as it was tried, and how its printed counts differ. */
+interface TriedRow {
+  readonly after: RowAfter;
+  readonly check: readonly Trouble[];
+}
+
 /** What does not change while one size is worked. */
 export interface SizeContext {
   readonly tree: PatternTree;
@@ -87,7 +93,7 @@ export class PieceWork {
       label?.rounds === true ||
       (label === null && state.wasRound && state.edge?.closed === true);
     const start = startOfRow(state, instruction, clauses, round, this.context.habit, own);
-    const { after, check } = this.tryRow(instruction, clauses, claims, start, round);
+    const { after, check } = this.tryDoubtful(this.tryRow(instruction, clauses, claims, start, round));
     state.printed = null;
     own.push(...after.troubles, ...check);
     const confirmed = claims.length > 0 && check.length === 0;
@@ -136,6 +142,20 @@ export class PieceWork {
       trust: failed && total !== null,
       stop: failed,
     };
+  }
+
+  /** After a gap in the row numbers a row that does not come true is not held against an edge that may not be its own. */
+  private tryDoubtful(tried: TriedRow): TriedRow {
+    const { state } = this;
+    const { after, check } = tried;
+    const doubt = state.doubtful && after.made && (after.troubles.length > 0 || check.length > 0);
+    state.doubtful = false;
+    return doubt
+      ? {
+          after: { ...after, edge: null, held: null, troubles: [], unknown: "rows before it are missing" },
+          check: [],
+        }
+      : tried;
   }
 
   /** Closes the last row to a round: the join stood in a sentence of its own. */
@@ -220,9 +240,14 @@ export class PieceWork {
     claims: readonly Claim[],
     start: RowStart,
     round: boolean,
-  ): { readonly after: RowAfter; readonly check: readonly Trouble[] } {
+  ): TriedRow {
     const { state } = this;
-    const before = { edge: start.edge, chainBefore: state.chainBefore, round };
+    const before = {
+      edge: start.edge,
+      chainBefore: state.chainBefore,
+      round,
+      labelled: instruction.label !== null && instruction.label.is !== "foundation",
+    };
     const after = this.workOrRecall(start.flips, before, clauses, instruction.span);
     const check = this.compare(after, claims, start.edge);
     const fine = after.troubles.length === 0 && check.length === 0 && after.unknown === null;
@@ -268,7 +293,7 @@ export class PieceWork {
     const { state } = this;
     const chain = before.chainBefore;
     const chained = chain ? `${chain.chains}:${chain.parts?.join() ?? "?"}` : "";
-    const key = `${before.edge?.key ?? ""}|${before.round}|${chained}|${state.mainStitch}|${this.meanings.version}`;
+    const key = `${before.edge?.key ?? ""}|${before.round}|${before.labelled}|${chained}|${state.mainStitch}|${this.meanings.version}`;
     const known = this.memo.get(clauses) ?? new Map<string, RowAfter>();
     this.memo.set(clauses, known);
     const found = known.get(key);

@@ -46,6 +46,8 @@ export class PieceState {
   beginFacing: "RS" | "WS" | null = null;
   /** What is printed as the count of the last row, where it was worked otherwise: a second try at the edge. */
   printed: Edge | null = null;
+  /** Row numbers were left out before the next row: what it is worked into may not be known. */
+  doubtful = false;
   /** Some row of the piece could not be read or worked. */
   everUnread = false;
   /** Words of the last row were not understood. */

@@ -13,6 +13,7 @@ export interface RowBefore {
   readonly edge: Edge | null;
   readonly chainBefore: ChainBefore | null;
   readonly round: boolean;
+  readonly labelled: boolean;
 }
 
 /** How a row came out. */

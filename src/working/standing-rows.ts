@@ -58,6 +58,8 @@ export function checkNumber(
   // The foundation, or rows without a number, may have been counted as the first.
   if (state.numbersLoose) return;
   if (state.number === 0 && next === 2) return;
-  if (next > expected) troubles.push({ is: "number-skips", span, expected, found: next });
-  else troubles.push({ is: "number-repeats", span, found: next });
+  if (next > expected) {
+    troubles.push({ is: "number-skips", span, expected, found: next });
+    state.doubtful = true;
+  } else troubles.push({ is: "number-repeats", span, found: next });
 }

@@ -1,6 +1,6 @@
 import type { Clause, Target, WorkClause } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
-import { startFromHook } from "./chains.ts";
+import { startFromHook, startOnFoundation } from "./chains.ts";
 import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
@@ -141,6 +141,7 @@ function enter(
         ? enterNext(hands, target, post, takes - 1, once)
         : once;
     case "here":
+      startOnFoundation(hands, clause);
       return enterNext(hands, target, post, (said ?? 1) * takes, { times: said ?? 1, perPlace: 1 });
     case "first":
       if (!hands.started && hands.chainStands) {
@@ -178,6 +179,7 @@ function enter(
     case "every-other":
       return { times: enterEveryOther(hands, target, after()), perPlace: said ?? 1 };
     case "each": {
+      startOnFoundation(hands, clause);
       if (places !== null)
         return enterNext(hands, target, post, places, { times: places / takes, perPlace: said ?? 1 });
       const limitLeft = leftAtLimit(hands, target.until, after());
