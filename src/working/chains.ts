@@ -4,6 +4,7 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { type Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, type Place, placeOf } from "./place.ts";
+import { RING } from "./ring.ts";
 import { seekAny, takePlaces } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { baseOf, firstStitch, partPlace } from "./units.ts";
@@ -33,6 +34,18 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
       hands.troubles.push({ is: "worked-on-nothing", span: hands.start.span });
       throw new Unknowable("the row below is not known");
     }
+    if (
+      hands.start.labelled &&
+      hands.start.round &&
+      chains <= CHAINS_TURNING &&
+      firstTarget(rest) === "here"
+    ) {
+      // "Rnd 1: Ch 1, 10 hdc, join" with no ring said before: it can only be worked into one.
+      hands.moveTo(RING);
+      hands.along = false;
+      startRow(hands, clause, chains, rest);
+      return;
+    }
     foundation(hands, chains);
     return;
   }
@@ -53,6 +66,15 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
 
 /** The longest chain that is taken for a turning chain where no row stands below. */
 const CHAINS_TURNING = 5;
+
+/** How the first stitch finds its place; null where none follows, or a join or chain comes first. */
+function firstTarget(rest: readonly Clause[]): Target["ref"] | null {
+  for (const clause of rest) {
+    if (clause.kind === "join" || clause.kind === "chain" || clause.kind === "repeat") return null;
+    if (clause.kind === "work" || clause.kind === "group") return clause.target.ref;
+  }
+  return null;
+}
 
 /** Whether what comes next goes into stitches that must be there already: "ch 2, htr in first st". */
 function worksIntoStitches(rest: readonly Clause[]): boolean {

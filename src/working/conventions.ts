@@ -23,6 +23,7 @@ const SENTENCES: Readonly<Record<string, readonly (string | null)[]>> = {
   ],
   "named-stitch-means-any": [null, '"Each sc" and the like mean every stitch of the row below.'],
   "as-many-in-as-many": [null, '"2 sc in next 2 sts" puts two into each.'],
+  "count-alone": [null, '"3 sc" with no place said goes into one stitch.'],
   "times:star": [null, '"Rep from * N times" means N times in all.'],
   "times:star-pair": [null, "What stands between two stars is worked once more than is said."],
 };

@@ -3,6 +3,7 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { Cursor, Edge, type EdgeMaker } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, placeOf } from "./place.ts";
+import { RING } from "./ring.ts";
 import { goToNext } from "./seeking.ts";
 import { workStitches } from "./stitching.ts";
 import { isTrusted, nothingThere, seekerFor, UNKNOWN_EDGE } from "./targets.ts";
@@ -28,8 +29,6 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
 
 /** The longest chain that is taken for a ring to work into; a longer one is a round of chains. Common practice, no source. */
 const RING_MOST = 12;
-
-export const RING = new Edge([{ unit: [placeOf("ch", "ring", false)], times: 1 }], true);
 
 const closedChain = (chains: number): Edge =>
   new Edge([{ unit: [placeOf("ch", "foundation", true, chains)], times: 1 }], true);

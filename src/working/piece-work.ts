@@ -14,7 +14,7 @@ import { type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
 import { facingOf } from "./segments.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
-import type { Trouble } from "./trouble.ts";
+import { stopsMaker, type Trouble } from "./trouble.ts";
 
 /** What one row, worked or not, did to the piece. */
 export interface RowDone {
@@ -102,7 +102,9 @@ export class PieceWork {
       if (trouble.is === "left-over" && !trouble.announced && confirmed) continue;
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
       troubles.push(
-        again === null ? trouble : { is: "repeated-row", span: instruction.span, ...again, inner: trouble },
+        again === null || !stopsMaker(trouble)
+          ? trouble
+          : { is: "repeated-row", span: instruction.span, ...again, inner: trouble },
       );
     }
     const done = {

@@ -142,6 +142,11 @@ function enter(
         : once;
     case "here":
       startOnFoundation(hands, clause);
+      if (said !== null && said > 1 && said <= MOST_ALONE && takes === 1) {
+        // "3 sc" with no place said: one into each of three stitches, or all three into the next.
+        const reading = hands.table.choices.take("count-alone", 2, clause.span);
+        if (reading === 1) return enterNext(hands, target, post, 1, { times: 1, perPlace: said });
+      }
       return enterNext(hands, target, post, (said ?? 1) * takes, { times: said ?? 1, perPlace: 1 });
     case "first":
       if (!hands.started && hands.chainStands) {
@@ -171,6 +176,7 @@ function enter(
       enterLast(hands, target, places ?? takes, clause);
       return spread(hands, clause, said, places, takes);
     case "nth":
+      if (followsOn(hands, target, before)) return enterNext(hands, target, post, takes, once);
       enterNth(hands, target, after());
       return once;
     case "center":
@@ -199,6 +205,9 @@ function enter(
     }
   }
 }
+
+/** More stitches than anybody puts into one place without saying so. */
+const MOST_ALONE = 5;
 
 /** More stitches than anybody works into each of a row of places. */
 const MOST_IN_ONE = 9;
@@ -354,6 +363,27 @@ function enterLast(hands: Hands, target: Target, count: number, clause: WorkClau
   if (between > 0 && seeker.passes) hands.lace = true;
   while (cursor.left > left) cursor.step();
   takePlaces(cursor, seeker, count);
+}
+
+/** "Sc in first st, sc in second st, 2 sc in third st": counted on within a repeat, each is the next. */
+function followsOn(hands: Hands, target: Target, before: Clause | undefined): boolean {
+  if (
+    before?.kind !== "work" ||
+    target.of ||
+    target.from ||
+    !target.nth ||
+    before.target.of ||
+    before.target.from
+  )
+    return false;
+  const nth = hands.number(target.nth);
+  if (before.target.ref === "first")
+    return nth === (before.target.count ? hands.number(before.target.count) : 1) + 1;
+  return (
+    before.target.ref === "nth" &&
+    before.target.nth !== undefined &&
+    hands.number(before.target.nth) === nth - 1
+  );
 }
 
 function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {

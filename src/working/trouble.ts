@@ -74,6 +74,24 @@ export type Trouble =
       readonly inner: Trouble;
     };
 
+const STOPPING: ReadonlySet<Trouble["is"]> = new Set([
+  "repeat-leaves",
+  "not-enough",
+  "left-over",
+  "nothing-there",
+  "chain-from-hook",
+  "worked-on-nothing",
+  "count-differs",
+  "misses-count",
+  "cannot-shape",
+  "more-rows",
+]);
+
+/** Whether a trouble stops a maker: the choice of a reading is judged by these. */
+export function stopsMaker(trouble: Trouble): boolean {
+  return STOPPING.has(trouble.is === "repeated-row" ? trouble.inner.is : trouble.is);
+}
+
 /** Ends the work on a row at once: it cannot be gone on with. */
 export class Stuck extends Error {
   constructor(readonly trouble: Trouble) {

@@ -3,6 +3,7 @@ import { settleChoices } from "./choices.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { reportWork } from "./report.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
+import { stopsMaker } from "./trouble.ts";
 import type { WorkedPattern } from "./worked.ts";
 import type { Placed } from "./worked-sizes.ts";
 
@@ -43,28 +44,12 @@ function wrongOf(outcomes: readonly (readonly LineOutcome[])[]): number {
   let wrong = 0;
   for (const lines of outcomes)
     for (const line of lines) {
-      if (
-        line.troubles.some((trouble) =>
-          COUNTS_AGAINST.has(trouble.is === "repeated-row" ? trouble.inner.is : trouble.is),
-        )
-      )
-        wrong += 10;
+      if (line.troubles.some(stopsMaker)) wrong += 10;
       if (line.unknown !== null && line.made !== "nothing") wrong += 10;
       wrong += line.misnamed.length;
     }
   return wrong;
 }
-
-const COUNTS_AGAINST: ReadonlySet<string> = new Set([
-  "repeat-leaves",
-  "not-enough",
-  "left-over",
-  "nothing-there",
-  "chain-from-hook",
-  "worked-on-nothing",
-  "count-differs",
-  "misses-count",
-]);
 
 function specialsOf(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
   const specials = new Map<string, Definition>();
