@@ -47,7 +47,7 @@ export function printInside(clauses: readonly Clause[], setting: Setting, last?:
 function followsAsCount(clause: Clause, said: string, before: Clause): boolean {
   if (!/^\d/.test(said) || !mayEndTheRow(before)) return false;
   const inRow = before.kind === "work" || before.kind === "group" || before.kind === "repeat";
-  return !inRow || !("target" in clause) || clause.target?.ref === "here";
+  return !inRow || !("target" in clause) || clause.target?.ref === "here" || clause.target?.ref === "first";
 }
 
 /** "ch 20, 22 sc": in a pattern of two sizes the two numbers could be one for each. */

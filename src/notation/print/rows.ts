@@ -43,7 +43,9 @@ export function areSeveral(ranges: readonly RowRange[]): boolean {
 
 /** "rep Rows 3 and 4 6 more times", "rep last 2 rows until piece measures 28 cm". */
 export function printRepeatRows(clause: RepeatRowsClause, setting: Setting): string {
-  const times = clause.times === undefined ? "" : ` ${printTimes(clause.times, true)}`;
+  const said = clause.times === undefined ? "" : printTimes(clause.times, true);
+  // A bracket directly behind the number of a row would be the other sizes of that number.
+  const times = said === "" ? "" : said.startsWith("(") ? ` for ${said}` : ` ${said}`;
   const until = clause.until ? ` ${printUntil(clause.until, setting)}` : "";
   return `rep ${printRowsMeant(clause.rows, setting)}${times}${until}`;
 }
