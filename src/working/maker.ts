@@ -1,16 +1,17 @@
 import type { Span } from "../base/index.ts";
-import type { AsPieceClause, Claim, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
+import type { AsPieceClause, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
 import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
 import type { Edge } from "./edge.ts";
 import { trustedEdge } from "./free-edges.ts";
-import { lastSectionNamed, type NamedPart, partNamed } from "./named-parts.ts";
+import { lastSectionNamed, partNamed } from "./named-parts.ts";
+import { nameKey, rowCalled, rowTold } from "./named-rows.ts";
 import type { PieceState, WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
+import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
-import { workRowList, workRowsAgain } from "./rows-again.ts";
-import { workEven, workSchedules } from "./rows-shaped.ts";
-import { cutSegments, facingOf, makesSomething, makesStitches, type Segment } from "./segments.ts";
+import { workRowList } from "./rows-again.ts";
+import { cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -47,6 +48,8 @@ export class Maker {
   private work: PieceWork;
   private readonly meanings: ChainMeaningsSaid;
   private newSection = true;
+  /** Rows that are told under a name, to be worked when they are called. */
+  private readonly told = new Map<string, WorkedRow>();
 
   constructor(private readonly context: SizeContext) {
     this.meanings = new ChainMeaningsSaid(context.tree.notes);
@@ -88,6 +91,14 @@ export class Maker {
     this.pieces.push(this.work.state);
   }
 
+  /** A row under a name of its own that has no count and is called later: it is told here and worked there. */
+  private isToldAhead({ label, claims }: Instruction): boolean {
+    if (label?.is !== "named" || label.rows.length > 0) return false;
+    return (
+      this.context.called.has(nameKey(label.words)) && claims.every((claim) => claim.change !== undefined)
+    );
+  }
+
   /* ------------------------------------------------------- one instruction */
 
   private workInstruction(instruction: Instruction): LineOutcome {
@@ -109,6 +120,10 @@ export class Maker {
     )
       return this.endRow(instruction, clauses);
     if (!instruction.label && hasRemark(clauses) && !this.beginsFor(clauses)) return this.passUnread(clauses);
+    if (this.isToldAhead(instruction)) {
+      this.told.set(nameKey(instruction.label?.words ?? ""), rowTold(instruction, clauses));
+      return this.outcome({});
+    }
     const troubles: Trouble[] = [];
     const span = this.numbersOf(instruction, troubles);
     if (span === null) return this.outcome({ worked: false });
@@ -180,89 +195,35 @@ export class Maker {
   ): LineOutcome {
     const { work } = this;
     const { state } = work;
-    const { segments, turnsAfter, fastensAfter } = cutSegments(clauses);
-    const single = segments.length === 1;
+    const cut = cutSegments(clauses);
     const claims = instruction.claims.filter((claim) => claim.ofRow === undefined);
     const below = state.edge;
-    let unknown: string | null = null;
-    let trust = false;
-    let made: LineOutcome["made"] = "nothing";
-    let number = first;
-    let rows = 0;
-    let flipsFirst: number | null = null;
-    const misnamed: { readonly span: Span; readonly code: string }[] = [];
-    for (const [at, segment] of segments.entries()) {
-      if (segment.is === "own") {
-        const times = single && count !== null && instruction.label ? Math.min(count, MOST_ROWS) : 1;
-        for (let time = 0; time < times; time++) {
-          const indexed = claims.filter((claim) => claim.index === time);
-          const own = indexed.length > 0 ? indexed : time === times - 1 ? claimsOf(segments, at, claims) : [];
-          const done = work.workOneRow(instruction, segment.clauses, number, own, troubles, null);
-          flipsFirst ??= done.startFlips;
-          misnamed.push(...done.misnamed);
-          unknown ??= done.unknown;
-          trust ||= done.trust;
-          if (done.made !== "nothing") made = done.made;
-          if (done.made === "row" || done.made === "round") {
-            rows++;
-            if (number !== null) number++;
-          }
-          if (done.stop) break;
-        }
-      } else if (segment.is === "repeat") {
-        const done = workRowsAgain(
-          work,
-          instruction,
-          segment.clause,
-          number,
-          single ? count : null,
-          (name) => this.partNamed(name),
-          (row) => this.rowElsewhere(row),
-          claims,
-          troubles,
-        );
-        flipsFirst ??= done.startFlips;
-        unknown ??= done.unknown;
-        trust ||= done.trust;
-        rows += done.rows;
-        number = done.next;
-        if (done.rows > 0 || done.unknown !== null) made = state.wasRound ? "round" : "row";
-      } else {
-        const asked =
-          instruction.label && (instruction.label.rows.length > 0 || instruction.label.next) ? count : null;
-        const done =
-          segment.is === "even"
-            ? workEven(work, instruction, segment.clause, single ? asked : null, troubles)
-            : workSchedules(work, instruction, segment.clauses, single ? asked : null, troubles);
-        flipsFirst ??= state.flips;
-        unknown ??= done.unknown;
-        rows += done.rows ?? 1;
-        number = number === null || done.rows === null ? null : number + done.rows;
-        if (done.rows !== 0) made = state.wasRound ? "round" : "row";
-      }
-    }
-    const last = segments[segments.length - 1];
-    if (turnsAfter) state.turnPending = true;
-    if (fastensAfter) state.fastened = true;
-    if (last && last.is !== "own")
-      trust = this.settleClaims(claimsOf(segments, segments.length - 1, claims), below, troubles) || trust;
+    const plan = new Plan(work, this.pattern, instruction, claims, troubles, first);
+    const done = plan.work(cut.segments, count);
+    if (cut.turnsAfter) state.turnPending = true;
+    if (cut.fastensAfter) state.fastened = true;
+    const last = cut.segments[cut.segments.length - 1];
+    const settled =
+      last !== undefined &&
+      last.is !== "own" &&
+      this.settleClaims(claimsBehind(cut.segments, cut.segments.length - 1, claims), below, troubles);
     for (const claim of instruction.claims) {
       const row = claim.ofRow ? state.rowNumbered(work.number(claim.ofRow) ?? -1) : undefined;
       if (row && !isUnknown(row.edge))
         troubles.push(...checkClaims(row.edge, [claim], null, this.context.size, this.context.choices));
     }
     return this.outcome({
-      first: rows === 0 ? null : first,
-      last: rows === 0 ? null : state.number,
-      rows,
-      flipsFirst: flipsFirst ?? state.flips,
+      first: done.rows === 0 ? null : first,
+      last: done.rows === 0 ? null : state.number,
+      rows: done.rows,
+      flipsFirst: done.flipsFirst ?? state.flips,
       facing: facingOf(clauses),
       edge: state.edge,
       troubles,
-      unknown,
-      trust,
-      made,
-      misnamed,
+      unknown: done.unknown,
+      trust: done.trust || settled,
+      made: done.made,
+      misnamed: done.misnamed,
     });
   }
 
@@ -351,7 +312,7 @@ export class Maker {
   ): LineOutcome {
     const { work } = this;
     const { state } = work;
-    const part = this.partNamed(clause.piece);
+    const part = this.pattern.part(clause.piece);
     if (!part) {
       const named = clause.piece.toLowerCase();
       const known =
@@ -403,18 +364,20 @@ export class Maker {
     });
   }
 
-  /** A row of this number in the last piece before that has one: "as 4th row" in a front means the back's. */
-  private rowElsewhere(number: number): WorkedRow | undefined {
-    for (const piece of [...this.pieces].reverse()) {
-      const row = piece === this.work.state ? undefined : piece.rowNumbered(number);
-      if (row) return row;
-    }
-    return undefined;
-  }
-
-  private partNamed(name: string): NamedPart | undefined {
-    return partNamed(name, this.pieces, this.work.state);
-  }
+  /** What the plan of a line may ask of the pattern beyond its own piece. */
+  private readonly pattern: PatternRows = {
+    part: (name) => partNamed(name, this.pieces, this.work.state),
+    /** "As 4th row" in a front means the back's, where the front has none. */
+    elsewhere: (number) => {
+      for (const piece of [...this.pieces].reverse()) {
+        const row = piece === this.work.state ? undefined : piece.rowNumbered(number);
+        if (row) return row;
+      }
+      return undefined;
+    },
+    called: (name) =>
+      this.told.get(nameKey(name)) ?? rowCalled(name, [this.work.state, ...[...this.pieces].reverse()]),
+  };
 
   private finishStanding(): void {
     const { state } = this.work;
@@ -503,28 +466,10 @@ function slips(clause: Clause): boolean {
   );
 }
 
-/** The printed counts that stand behind one stretch of an instruction: "25 sts. Rep last row 5 times. 15 sts." */
-function claimsOf(segments: readonly Segment[], at: number, claims: readonly Claim[]): readonly Claim[] {
-  const next = segments[at + 1];
-  const from = at === 0 ? Number.NEGATIVE_INFINITY : startOf(segments[at]);
-  const to = next ? startOf(next) : Number.POSITIVE_INFINITY;
-  return claims.filter(
-    (claim) => claim.index === undefined && claim.span.from >= from && claim.span.from < to,
-  );
-}
-
-function startOf(segment: Segment | undefined): number {
-  if (!segment) return Number.POSITIVE_INFINITY;
-  const first = segment.is === "own" || segment.is === "schedule" ? segment.clauses[0] : segment.clause;
-  return first?.span.from ?? Number.POSITIVE_INFINITY;
-}
-
 interface RowNumbers {
   readonly from: number;
   readonly to: number;
 }
-
-const MOST_ROWS = 5000;
 
 /** Clauses for other sizes are left out, so that a line for some sizes only asks nothing of the rest. */
 function clausesOfSize(clauses: readonly Clause[], size: number): readonly Clause[] {

@@ -46,6 +46,8 @@ export interface SizeContext {
   readonly choices: Choices;
   readonly specials: ReadonlyMap<string, Definition>;
   readonly habit: TurningHabit;
+  /** Names that rows are called by. */
+  readonly called: ReadonlySet<string>;
 }
 
 /** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */

@@ -1,9 +1,10 @@
 import type { Claim, Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { rowsToMeasure } from "./lengths.ts";
-import type { NamedPart } from "./named-parts.ts";
 import type { WorkedRow } from "./piece.ts";
 import type { PieceWork } from "./piece-work.ts";
+import type { PatternRows } from "./plan.ts";
+import { keepCount } from "./rows-shaped.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 
@@ -32,13 +33,12 @@ export function workRowsAgain(
   clause: RepeatRowsClause,
   first: number | null,
   count: number | null,
-  part: (name: string) => NamedPart | undefined,
-  elsewhere: (number: number) => WorkedRow | undefined,
+  pattern: PatternRows,
   claims: readonly Claim[],
   troubles: Trouble[],
 ): RowsDone {
   const { state } = work;
-  const cycle = rowsMeant(work, clause, part, elsewhere, troubles);
+  const cycle = rowsMeant(work, clause, pattern, troubles);
   if (cycle === null) {
     state.number = null;
     return {
@@ -52,6 +52,8 @@ export function workRowsAgain(
   const times = clause.times ? work.number(clause.times) : null;
   const untilRows = clause.until?.rows ? work.number(clause.until.rows) : null;
   const untilStitches = clause.until?.stitches ? work.number(clause.until.stitches) : null;
+  if (clause.every && times !== null)
+    return workOnEvery(work, instruction, cycle, work.number(clause.every) ?? 1, times, first, troubles);
   let rows = cycle.length;
   let open = false;
   if (count !== null) rows = count;
@@ -140,12 +142,37 @@ export function workRowList(
   return { rows: done, unknown, trust, next: number, startFlips };
 }
 
+/** "Work the increase row on every 4th row 10 times": the pattern's own rows between keep the count. */
+function workOnEvery(
+  work: PieceWork,
+  instruction: Instruction,
+  cycle: readonly WorkedRow[],
+  every: number,
+  times: number,
+  first: number | null,
+  troubles: Trouble[],
+): RowsDone {
+  let done: RowsDone = { rows: 0, unknown: null, trust: false, next: first, startFlips: work.state.flips };
+  for (let time = 0; time < Math.min(times, MOST_ROWS); time++) {
+    if (every > 1) keepCount(work, instruction, every - 1);
+    const next = done.next === null ? null : done.next + every - 1;
+    const row = workRowList(work, instruction, cycle, next, troubles);
+    done = {
+      ...row,
+      rows: done.rows + every,
+      unknown: done.unknown ?? row.unknown,
+      trust: done.trust || row.trust,
+      startFlips: done.startFlips,
+    };
+  }
+  return done;
+}
+
 /** The rows that a reference means, in order; null, with a trouble where it can be told, where there are none. */
 function rowsMeant(
   work: PieceWork,
   clause: RepeatRowsClause,
-  part: (name: string) => NamedPart | undefined,
-  elsewhere: (number: number) => WorkedRow | undefined,
+  pattern: PatternRows,
   troubles: Trouble[],
 ): readonly WorkedRow[] | null {
   const { state } = work;
@@ -158,7 +185,11 @@ function rowsMeant(
       troubles.push({ is: "row-not-found", span: rows.span, asked: `the last ${count} rows` });
     return null;
   }
-  const named = rows.piece ? part(rows.piece) : undefined;
+  if (rows.name) {
+    const row = pattern.called(rows.name);
+    return row ? [row] : null;
+  }
+  const named = rows.piece ? pattern.part(rows.piece) : undefined;
   if (rows.piece && !named) {
     troubles.push({ is: "piece-not-found", span: rows.span, asked: rows.piece ?? "" });
     return null;
@@ -172,7 +203,7 @@ function rowsMeant(
     for (let number = start; step > 0 ? number <= end : number >= end; number += step) {
       const row = named
         ? named.rows.find((each) => each.number === number)
-        : (state.rowNumbered(number) ?? elsewhere(number));
+        : (state.rowNumbered(number) ?? pattern.elsewhere(number));
       if (!row) {
         if ((named || state.rows.length > 0) && !state.everUnread)
           troubles.push({ is: "row-not-found", span: rows.span, asked: `Row ${number}` });

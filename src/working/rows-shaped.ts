@@ -38,6 +38,19 @@ export function workEven(
   return { rows, unknown: null };
 }
 
+/** Rows of the pattern that keep the count; which stitches they make is not told. */
+export function keepCount(work: PieceWork, instruction: Instruction, rows: number): void {
+  const { state } = work;
+  const known = state.edge && !isUnknown(state.edge);
+  const edge = known
+    ? new Edge(
+        [{ unit: [UNKNOWN_PLACE], times: countStitches(state.edge as Edge).stitches }],
+        state.edge?.closed ?? false,
+      )
+    : UNKNOWN_EDGE;
+  addRows(work, instruction, edge, rows);
+}
+
 /** Shaping told as a schedule, unrolled into rows; several schedules at the same time run over the same rows. */
 export function workSchedules(
   work: PieceWork,

@@ -1,11 +1,19 @@
-import type { Clause, EvenClause, RepeatRowsClause, ScheduleClause } from "../notation/index.ts";
+import type {
+  Clause,
+  EvenClause,
+  RepeatClause,
+  RepeatRowsClause,
+  ScheduleClause,
+} from "../notation/index.ts";
 
 /** A stretch of one instruction: clauses of its own row, rows repeated, rows worked even, a schedule of shaping rows. */
 export type Segment =
   | { readonly is: "own"; readonly clauses: readonly Clause[] }
   | { readonly is: "repeat"; readonly clause: RepeatRowsClause }
   | { readonly is: "even"; readonly clause: EvenClause }
-  | { readonly is: "schedule"; readonly clauses: readonly ScheduleClause[] };
+  | { readonly is: "schedule"; readonly clauses: readonly ScheduleClause[] }
+  /** Several of these, so many times over: "(Plain rnd 3 times, Decrease rnd once) 8 times". */
+  | { readonly is: "cycle"; readonly segments: readonly Segment[]; readonly clause: RepeatClause };
 
 const NOTHING_MADE: ReadonlySet<Clause["kind"]> = new Set([
   "aside",
@@ -57,7 +65,13 @@ export function cutSegments(clauses: readonly Clause[]): Cut {
     own = [];
   };
   for (const clause of clauses) {
-    if (clause.kind === "repeat-rows") {
+    if (
+      clause.kind === "repeat" &&
+      clause.body.some((each) => each.kind === "repeat-rows" || each.kind === "even")
+    ) {
+      flush();
+      segments.push({ is: "cycle", segments: cutSegments(clause.body).segments, clause });
+    } else if (clause.kind === "repeat-rows") {
       flush();
       segments.push({ is: "repeat", clause });
     } else if (clause.kind === "even") {

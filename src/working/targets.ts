@@ -107,7 +107,7 @@ export function leftAtLimit(hands: Hands, limit: Limit | undefined, rest: readon
       if (left !== null) return left;
     }
     if (!goToNext(scout, seeker)) nothingThere(hands, limit.place);
-    return scout.left;
+    return scout.left + (limit.before ? hands.number(limit.before) : 0);
   }
   return 0;
 }

@@ -1,6 +1,7 @@
 import type { Definition, PatternTree } from "../notation/index.ts";
 import { settleChoices } from "./choices.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
+import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import { stopsMaker } from "./trouble.ts";
@@ -16,13 +17,14 @@ export function workPattern(tree: PatternTree): WorkedPattern {
     piece.instructions.map((instruction) => ({ instruction, piece: piece.name, pieceAt })),
   );
   const specials = specialsOf(tree.definitions);
+  const called = calledNames(tree);
   const habit = {
     written: turnsAreWritten(placed),
     noted: tree.notes.some((note) => note.says.about === "turn"),
   };
   const sizes = tree.sizes.map((_, size) => size);
   const settled = settleChoices((choices) => {
-    const makers = sizes.map((size) => new Maker({ tree, size, choices, specials, habit }));
+    const makers = sizes.map((size) => new Maker({ tree, size, choices, specials, habit, called }));
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
   });
