@@ -97,6 +97,8 @@ const CHANGES: Readonly<Record<string, "inc" | "dec">> = {
   added: "inc",
   incs: "inc",
   increases: "inc",
+  fewer: "dec",
+  less: "dec",
   dec: "dec",
   decreased: "dec",
   decd: "dec",
@@ -256,6 +258,14 @@ function readPart(reading: Reading, loose: boolean): PartFound {
         noun: true,
       };
     }
+    // "20 armhole rows": one word before what is counted.
+    if (cursor.isWord() && !NO_UNIT.has(cursor.key()) && cursor.isWord(1) && UNIT_WORDS.has(cursor.key(1))) {
+      cursor.at += 2;
+      return {
+        part: { span: cursor.spanFrom(start), amount, kind: "unit", words: cursor.wordsFrom(start) },
+        noun: true,
+      };
+    }
     if (cursor.isWord() && UNIT_WORDS.has(cursor.key())) {
       cursor.at += 1;
       return {
@@ -358,6 +368,11 @@ function readTail(reading: Reading): Tail {
       )
     ) {
       cursor.accept("front|back|neck|shoulder|armhole|sleeve|body|yoke|half|edge|side");
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("on|at|for each|both|either short|long|front|back|lower|upper side|edge|end")) {
+      tail.eachSide = true;
       tail.any = true;
       continue;
     }

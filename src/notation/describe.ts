@@ -124,6 +124,7 @@ export function describeClause(clause: Clause): string {
         "rows",
         rows(clause.rows),
         clause.times && `x${amount(clause.times)}`,
+        clause.every && `every ${amount(clause.every)}`,
         until(clause.until),
       ]);
     case "even":
@@ -193,6 +194,7 @@ function place(what: PlaceWord): string {
     case "chain":
       return "ch";
     case "space":
+      if (what.name !== undefined) return `${what.name.replace(/ /gu, "-")}-sp`;
       return `${what.corner ? "corner-" : ""}${what.chains === undefined ? "" : `ch${what.chains}-`}sp`;
     case "turning-chain":
       return what.chains === undefined ? "tch" : `tch${what.chains}`;
@@ -231,7 +233,7 @@ function limit(value: Limit): string {
     case "last":
       return `..last ${amount(value.count)}${value.what.is === "any" ? "" : ` ${place(value.what)}`}`;
     case "place":
-      return `..to[${target(value.place)}]`;
+      return `..to[${target(value.place)}${value.before ? ` before ${amount(value.before)}` : ""}]`;
     case "count":
       return `..${value.remain ? "remain" : "have"} ${amount(value.count)}`;
   }
@@ -246,6 +248,7 @@ function stop(value: Stop): string {
 function rows(value: RowsMeant): string {
   if (value.are === "last") return `last ${amount(value.count)}`;
   if (value.are === "pattern") return "pattern";
+  if (value.name !== undefined) return JSON.stringify(value.name);
   const list = value.list
     .map((range) =>
       range.from === range.to ? amount(range.from) : `${amount(range.from)}-${amount(range.to)}`,

@@ -34,7 +34,13 @@ export type PlaceWord =
   /** "ch": one chain as a place. */
   | { readonly is: "chain" }
   /** "ch-2 sp", "ch sp", "2ch-sp", "loop", "sp", "corner sp". `chains` where the length is named; `corner` for a corner. */
-  | { readonly is: "space"; readonly chains?: number; readonly corner?: boolean }
+  | {
+      readonly is: "space";
+      readonly chains?: number;
+      readonly corner?: boolean;
+      /** "point sp": a space that the pattern gives a name of its own, lower case. */
+      readonly name?: string;
+    }
   /** "ring", "magic ring", "centre of ring". */
   | { readonly is: "ring" }
   /** "turning ch", "tch", "beg ch-3", "ch-3 at beg of row"; `nth` in Target for "3rd ch of tch". */
@@ -109,7 +115,13 @@ export type Limit =
   /** "to last 4 sts", "to within 2 sts of end". */
   | { readonly at: "last"; readonly span: Span; readonly count: Amount; readonly what: PlaceWord }
   /** "to marked st", "to next ch-2 sp", "to corner": up to the place, which is not worked. */
-  | { readonly at: "place"; readonly span: Span; readonly place: Target }
+  | {
+      readonly at: "place";
+      readonly span: Span;
+      readonly place: Target;
+      /** "to 1 st before marked st", "to within 1 sc of marker": so many places are left before it. */
+      readonly before?: Amount;
+    }
   /** "until 20 sts rem", "until you have 64 sts". */
   | { readonly at: "count"; readonly span: Span; readonly count: Amount; readonly remain: boolean };
 
@@ -306,6 +318,8 @@ export type RowsMeant =
       readonly span: Span;
       readonly list: readonly RowRange[];
       readonly piece?: string;
+      /** "the increase rnd": rows by a name of their own, lower case; then `list` is empty. */
+      readonly name?: string;
     }
   | { readonly are: "last"; readonly span: Span; readonly count: Amount }
   | { readonly are: "pattern"; readonly span: Span };
@@ -337,6 +351,8 @@ export interface RepeatRowsClause extends Node {
   readonly rows: RowsMeant;
   /** Times the whole set is worked: "more" times after what stands. Absent: as often as the label or `until` asks, else once. */
   readonly times?: Amount;
+  /** "on every 4th row": worked on every so-manieth row, the pattern's own rows between. */
+  readonly every?: Amount;
   readonly until?: Until;
 }
 

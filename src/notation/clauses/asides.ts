@@ -31,7 +31,12 @@ const PHRASES: readonly string[] = [
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
   "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds",
   "for|to the? pattern|patt|pat st|stitch?",
-  "pause", "with an|a? invisible|needle|duplicate|clean join|finish|st|fasten-off?", "to|and form|make a|the? circle|ring",
+  "no sts|stitches increased|decreased",
+  "without twisting it|the|ch|chain?",
+  "with the? long|short|right|wrong|underarm|foundation|neck edge|side|chain|edge uppermost|up|facing",
+  "pause",
+  "with an|a? invisible|needle|duplicate|clean join|finish|st|fasten-off?",
+  "to|and form|make a|the? circle|ring",
   "with|having the? last|final st|stitch|one being|is|a a|an? sc|dc|hdc|tr|st?",
   "of|in|from the? previous|prev|prior|preceding row|rnd|round",
   "make? a slip|slip-knot knot",
@@ -217,9 +222,14 @@ export function readTalk(reading: Reading): Clause | null {
       while (!cursor.isBoundary() && !cursor.isOpener() && cursor.at - start < LONGEST_TALK) cursor.at += 1;
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
-    const handling = cursor.fits("fold|put|lay|pin|sew|stuff|place|flip|flatten|tie|gather|hold") > 0;
+    const handling =
+      cursor.fits(
+        "fold|put|lay|pin|sew|stuff|place|flip|flatten|tie|gather|hold|overlap|embroider|draw|thread|try|press|insert",
+      ) > 0;
     let words = 0;
     while (!cursor.done && !cursor.fits(".|;|!|?|:") && !cursor.isOpener()) {
+      // "flatten the wing and work 6 sc": the order begins behind the handling.
+      if (handling && words > 1 && cursor.fits("and|, and? work|sc|dc|hdc|join|ch|sl|make|crochet")) break;
       if (words > LONGEST_TALK) return null;
       const token = cursor.token();
       if (token?.is === "number" && !token.word) return null;
@@ -291,6 +301,14 @@ function readToBoundary(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept("and|but|by|then");
+    if (
+      cursor.accept("which|whose|where") ||
+      cursor.accept("keeping|keep on with|in") ||
+      cursor.accept("keeping|keep to row|rows|rnd|rnds|the")
+    ) {
+      while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
     const care =
       cursor.accept("being|be|taking|take|making|make very? careful|care|sure|certain") ||
       cursor.accept("very? careful|carefully not|to");
@@ -340,6 +358,34 @@ function readCheck(reading: Reading): Clause | null {
     return cursor.isBoundary() || cursor.fits("or|and|,")
       ? { kind: "aside", span: cursor.spanFrom(start) }
       : null;
+  });
+}
+
+/** "The sleeve has 46 rnds", "these 2 marked dc are the corners", "20 sts stay free": a statement about the work, no order. */
+export function readStatement(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const before = cursor.tokens[start - 1];
+    // Only a step of its own is a statement.
+    if (before && !(before.is === "mark" && ".;:,".includes(before.text))) return null;
+    cursor.accept("and");
+    if (!cursor.fits("the|these|those|there|they|each|both|all|you|it|on|with|between") && !cursor.isNumber())
+      return null;
+    let verb = -1;
+    for (let ahead = 0; ahead < 26 && !cursor.isBoundary(ahead) && !cursor.isOpener(ahead); ahead += 1) {
+      if (cursor.fits("turn|join|rep|repeat|sk|skip|ch|work|make|sew", ahead) && ahead === 0) return null;
+      if (
+        verb < 0 &&
+        ahead > 0 &&
+        cursor.fits("are|is|has|have|stay|stays|form|forms|lie|lies|mark|marks|become|becomes", ahead)
+      )
+        verb = ahead;
+    }
+    if (verb < 0) return null;
+    if (cursor.fits("are|is now? worked|made|decreased|increased|repeated|skipped", verb)) return null;
+    while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+    return { kind: "aside", span: cursor.spanFrom(start) };
   });
 }
 

@@ -1,7 +1,7 @@
-import { readClaim } from "../claims.ts";
 import { stitchAt } from "../stitch-words.ts";
 import type { Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
-import { readAmount } from "./amounts.ts";
+import { readAmount, readMeasure } from "./amounts.ts";
+import { readBracketClaim } from "./bracket-claims.ts";
 import { readCountsAs } from "./chains.ts";
 import { readFacing, readSide } from "./joins.ts";
 import { DEEPEST, type Reading } from "./reading.ts";
@@ -66,6 +66,8 @@ function readCounting(reading: Reading, open: number, close: number): readonly C
     cursor.at = open + 1;
     const found = cursor.within(close, () => {
       const counts = readCountsAs(reading);
+      // "(stand for 1 tr in the joined dc)": where it stands is known.
+      if (counts && cursor.accept("in|at|over the?")) while (cursor.isWord()) cursor.at += 1;
       return counts && cursor.done ? counts : null;
     });
     if (!found) return null;
@@ -111,7 +113,12 @@ function readRepeatOrGroup(reading: Reading, open: number, close: number): reado
     cursor.accept("all|each|worked|made|both");
     const place = cursor.attempt(() => (cursor.fits("to") ? null : readPlace(reading)));
     // "(20 sts) at the end of round 12": a count, and then where.
-    if (place?.target.what.is === "row-end" && cursor.tokens[close + 1]?.is === "word" && (cursor.tokens[close + 1] as { norm: string }).norm === "at") return null;
+    if (
+      place?.target.what.is === "row-end" &&
+      cursor.tokens[close + 1]?.is === "word" &&
+      (cursor.tokens[close + 1] as { norm: string }).norm === "at"
+    )
+      return null;
     if (!place) cursor.at = afterStop;
     if (!stop && !place) return null;
     const end = cursor.at;
@@ -171,66 +178,6 @@ function stopAfter(reading: Reading): Stop | null {
   });
 }
 
-/** "(24 sts)", "[12 dc, 4 ch-2 sps]", "(increase 4 sts this round)", several in a row for a range of rows. */
-function readBracketClaim(reading: Reading, open: number, close: number): readonly Clause[] | null {
-  const { cursor } = reading;
-  return cursor.attempt(() => {
-    cursor.at = open + 1;
-    const claim = cursor.within(close, () => {
-      const found = readClaim(reading, false);
-      cursor.accept(".|,");
-      return found && cursor.done ? found : null;
-    });
-    if (!claim) return null;
-    const stitchy = claim.parts.some(
-      (part) => part.kind !== "any" && part.kind !== "unit" && part.kind !== "ch-sp",
-    );
-    const worked = reading.out.some(
-      (clause) => clause.kind !== "chain" && clause.kind !== "aside" && clause.kind !== "turn",
-    );
-    // "sc in each row end (18 sc), ...": what the step before came to, in the middle of the row.
-    const last = reading.out[reading.out.length - 1];
-    if (
-      stitchy &&
-      last?.kind === "work" &&
-      last.target.ref === "each" &&
-      claim.parts.length === 1 &&
-      claim.parts[0]?.kind === last.stitch &&
-      !tailAfter(reading, close + 1)
-    ) {
-      cursor.at = close + 1;
-      return [{ kind: "aside", span: cursor.spanFrom(open) }];
-    }
-    if (stitchy && !claim.change && (!worked || !tailAfter(reading, close + 1)) && reading.depth === 0)
-      return null;
-    if (stitchy && reading.depth > 0) return null;
-    cursor.at = close + 1;
-    const span = cursor.spanFrom(open);
-    if (reading.depth > 0 || !tailAfter(reading, close + 1)) return [{ kind: "aside", span }];
-    pushClaim(reading, { ...claim, span });
-    return [];
-  });
-}
-
-/** Counts one after another belong to the rows of a range in turn. */
-function pushClaim(reading: Reading, claim: import("../tree.ts").Claim): void {
-  reading.claims.push(claim);
-}
-
-const TAIL_WORDS =
-  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|1|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
-
-/** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
-function tailAfter(reading: Reading, from: number): boolean {
-  const { cursor } = reading;
-  const at = cursor.at;
-  cursor.at = from;
-  while (cursor.token() && (cursor.isBoundary() || cursor.isMark("-") || cursor.isMark("="))) cursor.at += 1;
-  const tail = cursor.done || cursor.isOpener() || cursor.fits(TAIL_WORDS) > 0;
-  cursor.at = at;
-  return tail;
-}
-
 /** "(V-st made)", "(first shell made)", "(dec made)". */
 function readNamedBracket(reading: Reading, open: number, close: number): readonly Clause[] | null {
   const { cursor } = reading;
@@ -278,16 +225,31 @@ export function nameLast(reading: Reading, name: string, to: number): boolean {
 
 /** "(see notes)", "(or ch 40)", "(about 11 inches)": what begins like this orders nothing. */
 const TALK_HEADS =
-  "see|or|no|this|these|that|we|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
+  "see|or|no|the|this|these|that|we|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
 
 function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
   const { cursor } = reading;
   const claims = reading.claims.length;
   cursor.at = open + 1;
-  if (cursor.fits(TALK_HEADS) && !cursor.fits("if|when") && !(cursor.fits("not|no|this|these|that|we") && hasFigure(reading, close))) {
+  if (
+    cursor.fits(TALK_HEADS) &&
+    !cursor.fits("if|when") &&
+    !(
+      cursor.fits("not|no|this|these|that|we|the") &&
+      hasFigure(reading, close) &&
+      !cursor.fits("the top|one|last|first|foot|side")
+    )
+  ) {
     cursor.at = close + 1;
     return [{ kind: "aside", span: cursor.spanFrom(open) }];
   }
+  // "[32in]": the same length in another unit.
+  const measure = cursor.within(close, () => readMeasure(reading) !== null && cursor.done);
+  if (measure) {
+    cursor.at = close + 1;
+    return [{ kind: "aside", span: cursor.spanFrom(open) }];
+  }
+  cursor.at = open + 1;
   const explained = readExplained(reading, open, close);
   if (explained) return explained;
   cursor.at = open + 1;

@@ -134,6 +134,7 @@ export function readCountsAs(reading: Reading): CountsAs | null {
     );
     cursor.accept("turning|beg|beginning|starting|first|skipped|missed|ch");
     if (cursor.isNumber() && cursor.fits("skipped|missed|ch|chs|chains|missed", 1)) cursor.at += 1;
+    if (cursor.accept("ch|chs|chains|chain you skipped|missed|passed over?")) cursor.accept("over");
     cursor.accept("skipped|missed|unworked");
     if (cursor.accept("ch|chs|chain|chains|tch|loop|st|sts|stitch")) {
       cursor.accept("-");

@@ -1,6 +1,7 @@
 import { stitchAt } from "../stitch-words.ts";
 import type { Clause, HookClause, MarkerClause } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
+import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
 import { readPlace } from "./targets.ts";
 
@@ -51,6 +52,7 @@ const NAMES = new Set([
 ]);
 const CODES = new Set(["mc", "cc", "ca", "cb", "cc1", "cc2", "cc3", "cd", "ce"]);
 const SHADES = new Set([
+  "another",
   "main",
   "contrast",
   "contrasting",
@@ -88,7 +90,7 @@ export function colourHere(reading: Reading, ahead = 0): number {
   if (CODES.has(token.norm)) return 1;
   if (NAMES.has(token.norm)) return 1;
   if (SHADES.has(token.norm)) {
-    if (cursor.fits("color|colour|yarn|shade", ahead + 1)) return 2;
+    if (cursor.fits("color|colour|yarn|shade|cc|mc", ahead + 1)) return 2;
     const inner = NAMES.has(cursor.key(ahead + 1));
     return inner ? 2 : 0;
   }
@@ -144,8 +146,16 @@ function readUnlisted(reading: Reading): string | null {
   const { cursor } = reading;
   const token = cursor.token();
   if (token?.is !== "word" || token.norm.length < 4 || !cursor.isMark(",", 1)) return null;
-  if (!cursor.isNumber(2) && !cursor.fits("ch|chain|work|sc|dc|hdc|make|and|join|row|rnd|beginning|fsc|fdc", 2)) return null;
-  if (stitchAt(cursor, reading, 0, false) || /^(care|yarn|hook|both|needle|work|marker|facing|thread|double)/u.test(token.norm)) return null;
+  if (
+    !cursor.isNumber(2) &&
+    !cursor.fits("ch|chain|work|sc|dc|hdc|make|and|join|row|rnd|beginning|fsc|fdc", 2)
+  )
+    return null;
+  if (
+    stitchAt(cursor, reading, 0, false) ||
+    /^(care|yarn|hook|both|needle|work|marker|facing|thread|double)/u.test(token.norm)
+  )
+    return null;
   cursor.at += 1;
   return token.text;
 }
@@ -191,10 +201,19 @@ export function readColour(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     const drop = cursor.fits("drop|dropping|carry|carrying|cut|break") > 0;
-    if (!cursor.acceptAny(CHANGES)) return null;
+    if (
+      !cursor.acceptAny(CHANGES) &&
+      !(
+        cursor.fits("color|colour|yarn") &&
+        cursor.isWord(1) &&
+        (cursor.isBoundary(2) || cursor.fits("and", 2) > 0)
+      )
+    )
+      return null;
     const changed = cursor.at;
     cursor.accept("to|back to?");
-    const colour = readColourName(reading) ?? (/^with$/iu.test(cursor.wordsFrom(start)) ? readUnlisted(reading) : null);
+    const colour =
+      readColourName(reading) ?? (/^with$/iu.test(cursor.wordsFrom(start)) ? readUnlisted(reading) : null);
     if (!colour) {
       const token = cursor.tokens[start];
       const said = token?.is === "word" && /^(chang|switch)/u.test(token.norm);
@@ -253,7 +272,7 @@ export function readMarker(reading: Reading): MarkerClause | null {
     cursor.accept("a|an|the|your|another|one|stitch|st");
     cursor.accept("stitch|st|contrasting|removable|second|locking|yarn");
     cursor.accept("stitch|st");
-    const noun = cursor.accept("marker|markers|m|sm|pm|mkr");
+    const noun = cursor.accept("marker|markers|m|sm|pm|mkr|markers'");
     if (!noun && !marks) return null;
     let name: string | undefined;
     const token = cursor.token();
@@ -263,7 +282,8 @@ export function readMarker(reading: Reading): MarkerClause | null {
     }
     if (!noun && cursor.fits("as|rs|right|front|this|that|the? right|row|rnd")) return null;
     cursor.accept("up");
-    const place = readPlace(reading, marks && !noun);
+    const moved = verb.startsWith("mov") && cursor.fits("up|on|with|along|as");
+    const place = moved ? null : readPlace(reading, marks && !noun);
     if (!place && marks && !noun && verb !== "pm") return null;
     const action =
       verb.startsWith("mov") || verb === "slip" || verb === "carry"
@@ -271,7 +291,7 @@ export function readMarker(reading: Reading): MarkerClause | null {
         : verb.startsWith("remov")
           ? "remove"
           : "place";
-    if ((!place && !cursor.fits("and")) || cursor.fits("to mark|indicate|as|for|up|each|on|at")) {
+    if ((!place && !cursor.fits("and")) || cursor.fits("on|where|to mark|indicate|as|for|up|each|on|at")) {
       while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
     }
     return made<MarkerClause>({
@@ -284,11 +304,38 @@ export function readMarker(reading: Reading): MarkerClause | null {
   });
 }
 
+/**
+ * "From each end count 32 dc and mark the last of them", "mark 10 htr at each end": a marked place so far from either end of the edge.
+ */
+export function readCornerMarks(reading: Reading): readonly MarkerClause[] | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    let ends = cursor.accept("from each|both|either end|ends");
+    const verb = cursor.accept("count") || cursor.accept("mark");
+    if (!verb) return null;
+    const count = readAmount(reading);
+    const noun = count ? readNoun(reading) : null;
+    if (!count || !noun) return null;
+    ends = cursor.accept("from|at each|both|either end|ends") || ends;
+    if (!ends) return null;
+    while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+    const span = cursor.spanFrom(start);
+    const half = { from: span.to, to: span.to };
+    const target = { span: count.span, ref: "nth", nth: count, what: noun.what } as const;
+    return [
+      { kind: "marker", span, action: "place", target: { ...target, from: "start" } },
+      { kind: "marker", span: half, action: "place", target: { ...target, from: "end" } },
+    ];
+  });
+}
+
 /** "Change to 4 mm hook", "with larger hook", "using 5 mm hook". */
 export function readHook(reading: Reading): HookClause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
+    cursor.accept("and");
     cursor.accept("change|changing|switch|switching|go|return|returning down|up|back?");
     cursor.accept("with|using|use|to|and");
     cursor.accept("a|an|the|your|size");

@@ -7,7 +7,7 @@ import type { Reading } from "./reading.ts";
 import { readTarget } from "./targets.ts";
 
 const SKIPPABLE =
-  "the|this|that|these|those|your|its|a|an|available|single|plain|actual|empty|open|new|made|existing|very|individual|prev-row|original|resulting|corresponding|turned|adjacent|just-made|whole|working";
+  "sleeve|body|joined|the|this|that|these|those|your|its|a|an|available|single|plain|actual|empty|open|new|made|existing|very|individual|prev-row|original|resulting|corresponding|turned|adjacent|just-made|whole|working";
 
 /** "top of", "base of", "center of", "end of": a part of the place that follows. */
 export function readTop(reading: Reading, draft: Draft): void {
@@ -25,6 +25,11 @@ export function readTop(reading: Reading, draft: Draft): void {
     };
     return;
   }
+  if (cursor.accept("the? underside|undersides|bottom|foot of")) {
+    draft.underside = true;
+    return;
+  }
+  if (readRowEnds(reading, draft)) return;
   const start = cursor.at;
   if (cursor.accept("the? top|tops|tip|head of? the?")) {
     if (cursor.accept("ch|chain|chs|chains")) {
@@ -67,6 +72,38 @@ export function readTop(reading: Reading, draft: Draft): void {
     if (of) draft.of = of;
     draft.noun = { what: { is: "any" }, plural: false };
   }
+}
+
+/** "the end of each of the next 9 rows", "end of next row", "3 row ends", "each mesh row end". */
+function readRowEnds(reading: Reading, draft: Draft): boolean {
+  const { cursor } = reading;
+  return (
+    cursor.attempt(() => {
+      cursor.accept("the");
+      if (!cursor.accept("end|ends of")) return null;
+      const each = cursor.accept("each of") || cursor.accept("each|every|all|the");
+      cursor.accept("of");
+      cursor.accept("the");
+      const ref = cursor.accept("next")
+        ? "next"
+        : cursor.accept("last")
+          ? "last"
+          : cursor.accept("first")
+            ? "first"
+            : null;
+      const count = readAmount(reading);
+      const stitch = stitchAt(cursor, reading, 0, false);
+      if (stitch) cursor.at += stitch.length;
+      else if (cursor.isWord() && cursor.fits("row|rows", 1)) cursor.at += 1;
+      if (!cursor.accept("row|rows|rnds") || cursor.isNumber()) return null;
+      if (!ref && !count) return null;
+      draft.ref = ref ?? "next";
+      if (count) draft.count = count;
+      draft.each = each && count !== null;
+      draft.noun = { what: { is: "row-end" }, plural: true };
+      return true;
+    }) === true
+  );
 }
 
 export function readLooseNumber(reading: Reading): number | null {

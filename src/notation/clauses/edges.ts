@@ -32,6 +32,24 @@ export function readAlong(reading: Reading): AlongClause | null {
       "working|work|worked|continue|continuing|continue|now|rotate|crocheting|cont working|to? work?",
     );
     cursor.accept("now|back|evenly|again");
+    const piece = cursor.attempt(() => {
+      if (
+        !cursor.accept(
+          "on the? first|second|left|right|other|same|third? sleeve|body|back|front|square|piece|strip|motif",
+        )
+      )
+        return null;
+      return cursor.isBoundary() || cursor.fits("sk|skip|miss|sc|dc|hdc|tr|work|join") || cursor.isNumber()
+        ? true
+        : null;
+    });
+    if (piece)
+      return {
+        kind: "along",
+        span: cursor.spanFrom(start),
+        edge: "other",
+        words: reading.words(cursor.spanFrom(start)),
+      };
     const preposition =
       cursor.accept("along|across|down|up|around|round|in|into|on|over|through|at|from all?") && true;
     if (!preposition) return null;

@@ -491,6 +491,19 @@ export function readTurn(reading: Reading): Clause | null {
   const start = cursor.at;
   if (!cursor.accept("turn|turning|tum|turned|tn|turnover")) return null;
   if (cursor.fits("ch|chain|chs|- ch") && !cursor.isNumber(1)) return null;
+  // "Turn the bag inside out", "turn the work so that ...": handled, not worked back.
+  if (
+    cursor.fits("the|your") &&
+    (!cursor.fits("the|your work|piece") ||
+      cursor.fits("the|your work|piece so|inside|upside|round|around|clockwise|90|180|to"))
+  ) {
+    let ahead = 2;
+    while (!cursor.isBoundary(ahead) && !cursor.isOpener(ahead)) ahead += 1;
+    if (ahead > 2) {
+      cursor.at += ahead;
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
+  }
   cursor.accept("your|the|to? work|piece|and work back|ws|rs|over");
   cursor.accept("work|over");
   return { kind: "turn", span: cursor.spanFrom(start) };

@@ -135,6 +135,7 @@ function partLimit(reading: Reading, readPlace: PlaceReader, start: number): Lim
     if (!cursor.accept("to|until|till|before|til|reaching")) return null;
     cursor.accept("you") && (cursor.accept("get|come to") || cursor.accept("reach"));
     return (
+      beforeLimit(reading, readPlace, start) ??
       lastLimit(reading, start) ??
       countLimit(reading, start) ??
       withinLimit(reading, start) ??
@@ -187,6 +188,31 @@ function countLimit(reading: Reading, start: number): Limit | null {
     return have || cursor.accept("are|have been? made|worked|done|completed")
       ? { at: "count", span: cursor.spanFrom(start), count, remain: false }
       : null;
+  });
+}
+
+/** "within 1 sc of marked sc", "1 st before marker", "last sc before next marked sc": a place, and how many are left before it. */
+function beforeLimit(reading: Reading, readPlace: PlaceReader, start: number): Limit | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("within");
+    cursor.accept("the");
+    const last = cursor.accept("last");
+    const here = cursor.at;
+    const count = readAmount(reading);
+    if (!count && !last) return null;
+    readNoun(reading);
+    if (!cursor.accept("before|of|from")) return null;
+    if (!cursor.fits("the? next|marked|marker|markers|m|corner|each|first")) return null;
+    const place = readPlace(reading);
+    if (!place) return null;
+    const at = cursor.tokens[here - 1]?.span.to ?? 0;
+    return {
+      at: "place",
+      span: cursor.spanFrom(start),
+      place,
+      before: count ?? { span: { from: at, to: at }, values: [1] },
+    };
   });
 }
 

@@ -69,6 +69,12 @@ function plain(what: PlaceWord, plural = false): Noun {
 
 function noun(reading: Reading): Noun | null {
   const { cursor } = reading;
+  const named = namedSpace(reading);
+  if (named) return named;
+  if (cursor.isWord() && cursor.fits("row end|ends", 1) && !cursor.fits("the|of|each|in|a|next|last|first")) {
+    cursor.at += 3;
+    return plain({ is: "row-end" }, true);
+  }
   const special = specialPlace(reading);
   if (special) return special;
   const key = cursor.key();
@@ -106,6 +112,34 @@ function noun(reading: Reading): Noun | null {
   }
   return null;
 }
+
+/** "point sp", "joined side sp": a space with a name of its own. */
+function namedSpace(reading: Reading): Noun | null {
+  const { cursor } = reading;
+  for (let words = 1; words <= 2; words += 1) {
+    if (
+      !cursor.isWord(words - 1) ||
+      NO_NAME.has(cursor.key(words - 1)) ||
+      stitchAt(cursor, reading, words - 1, false)
+    )
+      return null;
+    const space = cursor.key(words);
+    if (!/^(sp|sps|space|spaces)$/u.test(space)) continue;
+    const from = cursor.at;
+    cursor.at += words;
+    const name = cursor.wordsFrom(from).toLowerCase();
+    cursor.at += 1;
+    return cursor.fits("between") ? null : plain({ is: "space", name }, space.endsWith("s"));
+  }
+  return null;
+}
+
+/** Words before "sp" that are no name of it. */
+const NO_NAME = new Set(
+  "the a an of in into each every next last first same and or ch chs chain chains corner this that any center centre following nx nxt all both rem remaining new single loop loops dc sc hdc tr beg beginning turning free open empty magic ring tch to from at on under over large small big little middle 1st previous prev top st sts skip sk unworked skipped foll".split(
+    " ",
+  ),
+);
 
 function singular(word: string): string {
   if (word === "grp" || word === "gr") return "group";

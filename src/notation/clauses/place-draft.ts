@@ -13,4 +13,6 @@ export interface Draft {
   ofRow?: Amount;
   from?: "hook" | "start" | "end";
   loops?: LoopWord;
+  /** "underside of": the chain's other side. */
+  underside?: boolean;
 }

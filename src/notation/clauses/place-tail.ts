@@ -9,11 +9,74 @@ import { readTarget } from "./targets.ts";
 
 const ROW_WORD = "row|rows|rnd|rnds|round|rounds|rd|r";
 
+/** "at the right-hand end of the last row", "of the left front strip", "before the ch": words for people about where the place is. */
+function acceptSpot(reading: Reading): boolean {
+  const { cursor } = reading;
+  return (
+    cursor.attempt(() => {
+      if (cursor.accept("left|lying|still unworked|free|over|open")) {
+        if (cursor.isBoundary()) return true;
+        if (!cursor.fits("at|on|for")) return true;
+      }
+      if (
+        cursor.accept("at the? right|left - hand end|edge|corner|side") ||
+        cursor.accept("at the? right|left|lower|upper end|edge|corner|side")
+      ) {
+        cursor.accept(`of|on the? last|first|previous|foundation? ${ROW_WORD}|foundation`);
+        cursor.accept("edge|of the? piece|work");
+        return true;
+      }
+      if (cursor.accept("before|after the? ch|chain|gap|opening|marker|seam|join|slit|corner"))
+        return cursor.isBoundary() || cursor.fits("and|join|to") ? true : null;
+      if (!cursor.accept("of|at|on|down|up|along|for|across|from the?")) return null;
+      const from = cursor.at;
+      while (cursor.isWord() && SPOTS.has(cursor.key()) && cursor.at - from < 7) cursor.at += 1;
+      const last = cursor.tokens[cursor.at - 1];
+      if (cursor.at > from && (last?.is !== "word" || SPOT_ADJECTIVES.has(last.norm))) return null;
+      return cursor.at > from &&
+        (cursor.isBoundary() ||
+          cursor.isOpener() ||
+          cursor.fits("and|join|turn|then|sc|dc|hdc|with|skip|ch|to"))
+        ? true
+        : null;
+    }) === true
+  );
+}
+
+/** Words for parts of a garment; a run of them behind a place says where it lies. */
+const SPOTS = new Set(
+  "the of left right front back body sleeve neck armhole shoulder strip band hem side upper lower edge slit rim cuff yoke first second other piece square pocket seam underarm top bottom step at each middle centre center one hand thumb foundation garment opening button short long whole bag hat".split(
+    " ",
+  ),
+);
+
+/** Of these words those that need another behind them. */
+const SPOT_ADJECTIVES = new Set([
+  "the",
+  "of",
+  "left",
+  "right",
+  "first",
+  "second",
+  "other",
+  "upper",
+  "lower",
+  "at",
+  "each",
+  "one",
+  "short",
+  "long",
+  "whole",
+  "foundation",
+  "button",
+]);
+
 /** "skip 2 sts on ch": the chain the row stands on, with nothing more said of it. */
 function acceptOnChain(reading: Reading): boolean {
   const { cursor } = reading;
   const length = cursor.fits("on|in|of the? foundation|base|starting? ch|chain");
-  if (length === 0 || !(cursor.isBoundary(length) || cursor.fits("and|then|rep|sc|dc|hdc", length))) return false;
+  if (length === 0 || !(cursor.isBoundary(length) || cursor.fits("and|then|rep|sc|dc|hdc", length)))
+    return false;
   cursor.at += length;
   return true;
 }
@@ -25,6 +88,7 @@ export function readTail(reading: Reading, draft: Draft): void {
     if (cursor.accept("from|to your|the? hook|hk|hook's|needle") || cursor.accept("of|on|off hook|hk"))
       draft.from = "hook";
     else if (acceptOnChain(reading)) continue;
+    else if (acceptSpot(reading)) continue;
     else if (cursor.accept("from the? end|marker") || cursor.accept("before the? end")) draft.from = "end";
     else if (cursor.accept("from the? beg|beginning|start")) draft.from = "start";
     else if (readBelow(reading, draft)) continue;
@@ -84,6 +148,16 @@ function readBelow(reading: Reading, draft: Draft): boolean {
   cursor.at = start;
   if (cursor.accept(`of|in|on|from|into the? ${ROW_WORD} before the? last|previous|prev`)) {
     draft.rowsBelow = 2;
+    return true;
+  }
+  cursor.at = start;
+  if (
+    cursor.accept("of|in|on|from|into the? last|previous|prev|first") &&
+    cursor.isWord() &&
+    cursor.fits(ROW_WORD, 1)
+  ) {
+    // "of the last body row", "of the last full row".
+    cursor.at += 2;
     return true;
   }
   cursor.at = start;

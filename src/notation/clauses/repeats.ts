@@ -154,6 +154,7 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     const only = token.word && /^(once|twice|thrice)$/iu.test(token.text);
     extra = cursor.accept("more|additional|further|other") || extra;
     const said = cursor.accept("times|time|x|xs|repeats") || only || crossed;
+    cursor.accept("over");
     extra = cursor.accept("more|again|extra|further") || extra;
     total = cursor.accept("in all|total") || cursor.accept("total|altogether|all-together") || total;
     if (!said && !(extra && !bracket) && !(!bracket && (cursor.isBoundary() || cursor.fits("and|then|-|="))))

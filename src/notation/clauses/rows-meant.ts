@@ -26,13 +26,21 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   const repeat = cursor.accept("rep|repeat|repeating|rpt|reps|repeats|alternate|alternating|alt|alternately");
   const as = !repeat && cursor.acceptAny(AS);
   const work = !repeat && !as && cursor.accept("work|working|crochet|complete|follow|knit|continue|cont");
-  if (!repeat && !as && !work && !(cursor.at > start && cursor.fits(ROW))) return null;
+  // "then the 2nd and 3rd rows once": goes on from the rows called before.
+  const goesOn =
+    !repeat &&
+    !as &&
+    !work &&
+    cursor.at > start &&
+    reading.out[reading.out.length - 1]?.kind === "repeat-rows";
+  if (!repeat && !as && !work && !goesOn && !(cursor.at > start && cursor.fits(ROW))) return null;
   cursor.accept("working|only|also|in|over");
   const carriesOn = !repeat && !as && !work && cursor.at > start && cursor.fits(ROW) > 0;
   if (work) cursor.accept("rep|repeat");
   if (repeat) cursor.accept("from");
   const rows = readRowsMeant(reading, as);
   if (!rows || ((work || carriesOn) && !worked(rows))) return null;
+  cursor.accept("alternately|in turn") || cursor.accept("alternately");
   let until = readUntil(reading) ?? undefined;
   let times = until ? undefined : (readRowTimes(reading) ?? undefined);
   if (!until) until = readUntil(reading) ?? undefined;
@@ -111,14 +119,17 @@ function readOfPiece(reading: Reading): string | null {
   const { cursor } = reading;
   return (
     cursor.attempt(() => {
-      if (!cursor.accept("of|from|for the?")) return null;
+      if (!cursor.accept("as for the?") && !cursor.accept("of|from|for the?")) return null;
       if (cursor.fits("pattern|patt|stitch")) {
         cursor.at += 1;
         return "";
       }
       const from = cursor.at;
       if (cursor.fits("a|an|total|each|every|all|both|next|another|about|approx|size|sizes|as")) return null;
-      while (cursor.isWord() && !cursor.fits("across|around|in|over|on|until|for|to|rep|and|ending|work|but|except|over|once|then"))
+      while (
+        cursor.isWord() &&
+        !cursor.fits("across|around|in|over|on|until|for|to|rep|and|ending|work|but|except|over|once|then")
+      )
         cursor.at += 1;
       return cursor.at > from && cursor.at - from <= 4 ? cursor.wordsFrom(from) : null;
     }) || null
@@ -219,6 +230,8 @@ function readOrdinalRows(reading: Reading, bare: boolean): RowRange[] | null {
       break;
     }
   }
+  // "2nd, 3rd and 4th armhole rows".
+  if (list.length > 0 && cursor.isWord() && cursor.fits(ROW, 1) && !cursor.fits("and|or")) cursor.at += 1;
   const named = cursor.accept(ROW);
   cursor.accept("incl|inclusive");
   return list.length > 0 && (named || (bare && cursor.isBoundary())) ? list : null;

@@ -255,7 +255,12 @@ export function readEvenly(reading: Reading): EvenlyClause | null {
     readTotal();
     const along = readAlong(reading) ?? undefined;
     // "sc along neck edge": an edge that has no stitches of its own is spread over evenly, said or not.
-    if (along && (stitch || count) && !["foundation", "free-loops", "row-ends", "other"].includes(along.edge))
+    if (
+      along &&
+      (stitch || count) &&
+      /^(along|across|around|up|down|over)/iu.test(along.words) &&
+      !["foundation", "free-loops", "row-ends", "other"].includes(along.edge)
+    )
       evenly = true;
     const late = cursor.accept("evenly|spaced evenly?");
     evenly = evenly || late;
@@ -312,7 +317,15 @@ export function readEven(reading: Reading): Clause | null {
     );
     cursor.accept("to work|working|crochet|be?") || cursor.accept("work|working|on|to");
     const worked = verb ? null : stitchedRows(reading);
-    if (worked) return made<EvenClause>({ kind: "even", span: cursor.spanFrom(start), rows: worked.rows, until: undefined, inPattern, stitch: worked.stitch });
+    if (worked)
+      return made<EvenClause>({
+        kind: "even",
+        span: cursor.spanFrom(start),
+        rows: worked.rows,
+        until: undefined,
+        inPattern,
+        stitch: worked.stitch,
+      });
     let straight = cursor.acceptAny(STRAIGHT);
     let pattern = cursor.acceptAny(PATTERN);
     straight = cursor.acceptAny(STRAIGHT) || straight;

@@ -1,4 +1,4 @@
-import type { AsPieceClause, Clause, HoldClause, SeamClause } from "../tree.ts";
+import type { AsPieceClause, Clause, HoldClause, SeamClause, Until } from "../tree.ts";
 import { readAmount, readMeasure } from "./amounts.ts";
 import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
@@ -17,7 +17,7 @@ export function readSeam(reading: Reading): SeamClause | null {
     );
     cursor.accept("using|use a? tapestry|yarn|darning needle ,? and?");
     const set = cursor.accept("set in? the? sleeve|sleeves in? place?");
-    if (!set && !cursor.accept(SEWING)) return null;
+    if (!set && !cursor.accept(SEWING) && !sewsAhead(reading)) return null;
     const verb = cursor.tokens[cursor.at - 1];
     const weak = verb?.is === "word" && /^(join|joining|stitch|slip-stitch|weave)$/u.test(verb.norm);
     cursor.accept("stitch|st");
@@ -48,6 +48,22 @@ export function readSeam(reading: Reading): SeamClause | null {
       open: open ?? undefined,
     });
   });
+}
+
+/** A sentence of finishing that comes to sewing after its places: "on each shoulder strip the seam takes ...". */
+function sewsAhead(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (
+    !cursor.fits("on|at|for|all|the|between|lay|turn|hold|with|place|from|fold|its|along|both|each|and|leave")
+  )
+    return false;
+  for (let ahead = 1; ahead < 60; ahead += 1) {
+    if (cursor.fits(".|;", ahead) || !cursor.token(ahead)) return false;
+    if (cursor.fits("sew|sewn|seam|seams|stitch for|to", ahead)) return cursor.fits("stitch", ahead) === 0;
+    if (cursor.fits("turn|join|rep|ch|sc|dc|hdc|tr", ahead) && !cursor.fits("turn the|your", ahead))
+      return false;
+  }
+  return false;
 }
 
 function seamOf(words: string): SeamClause["seam"] | null {
@@ -133,7 +149,7 @@ export function readAsPiece(reading: Reading): AsPieceClause | null {
     while (
       cursor.isWord() &&
       cursor.at - from < 4 &&
-      !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev")
+      !cursor.fits("reversing|to|until|but|up|with|except|ending|through|and|rev|as|are")
     )
       cursor.at += 1;
     if (cursor.at === from) return null;
@@ -143,11 +159,61 @@ export function readAsPiece(reading: Reading): AsPieceClause | null {
     const reversing = cursor.accept(
       "reversing|reverse|rev|mirroring all|the? shaping|shapings|shape|directions|instructions|sides?",
     );
-    const until = readUntil(reading) ?? undefined;
+    const until = readUntil(reading) ?? readAsFarAs(reading) ?? undefined;
     if (!until && cursor.accept("up? to|through|until")) {
       while (!cursor.isBoundary()) cursor.at += 1;
     }
     return made<AsPieceClause>({ kind: "as-piece", span: cursor.spanFrom(start), piece, reversing, until });
+  });
+}
+
+/** "as far as the end of Rnd 6 (9, 10)", "to Row 12": where the likeness stops. */
+function readAsFarAs(reading: Reading): Until | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const start = cursor.at;
+    if (!cursor.accept("as far as") && !cursor.accept("up? to|through|until")) return null;
+    cursor.accept("the? end of the?") || cursor.accept("and including");
+    if (!cursor.accept("row|rnd|round")) return null;
+    const row = readAmount(reading);
+    if (!row) return null;
+    cursor.accept("of the? hand|body|back|front|sleeve|yoke|foot|leg|pattern");
+    return { span: cursor.spanFrom(start), endingRow: row };
+  });
+}
+
+/** "Work the rib, the pick-up row and the body as for the Back": what is worked is listed before. */
+export function readAllAsPiece(reading: Reading): AsPieceClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    if (!cursor.accept("work|make|crochet|complete")) return null;
+    for (let ahead = 0; ahead < 16; ahead += 1) {
+      if (
+        cursor.fits(".|;", ahead) ||
+        cursor.isNumber(ahead) ||
+        cursor.isOpener(ahead) ||
+        !cursor.token(ahead)
+      )
+        return null;
+      const as =
+        cursor.fits("as for|given|on", ahead) ||
+        cursor.fits("same as|like for?", ahead) ||
+        cursor.fits("to correspond|match with|to?", ahead);
+      if (!as || ahead === 0) continue;
+      cursor.at += ahead + as;
+      cursor.accept("the|your");
+      const from = cursor.at;
+      while (cursor.isWord() && cursor.at - from < 4 && !cursor.fits("reversing|to|until|but|up|with|as"))
+        cursor.at += 1;
+      if (cursor.at === from) return null;
+      const piece = cursor.wordsFrom(from);
+      cursor.accept(",");
+      const reversing = cursor.accept("reversing|reverse all|the? shaping|shapings|shape");
+      const until = readUntil(reading) ?? readAsFarAs(reading) ?? undefined;
+      return made<AsPieceClause>({ kind: "as-piece", span: cursor.spanFrom(start), piece, reversing, until });
+    }
+    return null;
   });
 }
 
@@ -190,6 +256,8 @@ export function readFinishing(reading: Reading): Clause | null {
       !cursor.accept(
         "block|steam|press|wash|dry|pin lightly|to|piece|pieces|the|garment|well|with|under|as|sleeves|all?",
       ) &&
+      !cursor.accept("thread|draw|pull|run|pass the|your? tail|yarn|end|elastic|ribbon|cord through") &&
+      !cursor.accept("thread|draw|run|pass the? tail|yarn|end|elastic|ribbon|cord") &&
       !cursor.accept("stuff|fill|filling|stuffing firmly|lightly|it|the|with|as|well?")
     ) {
       return null;

@@ -1,19 +1,20 @@
 import type { Span } from "../../base/index.ts";
 import type { Clause, RepeatClause } from "../tree.ts";
-import { readAside, readAtRowEnd, readTalk, skipFiller } from "./asides.ts";
+import { readAside, readAtRowEnd, readStatement, readTalk, skipFiller } from "./asides.ts";
 import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brackets.ts";
 import { readChain, readCountsAs } from "./chains.ts";
-import { readColour, readHook, readMarker } from "./colours.ts";
+import { readColour, readCornerMarks, readHook, readMarker } from "./colours.ts";
 import { readAlong, readLoopState, readRotate } from "./edges.ts";
 import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readTurn } from "./joins.ts";
 import { settleLists } from "./listed.ts";
+import { readNamedRows } from "./named-rows.ts";
 import { readPlaceFirst } from "./place-first.ts";
-import { readBareClaim, readIntroducedClaim } from "./printed-counts.ts";
+import { readBareClaim, readIntroducedClaim, readShares } from "./printed-counts.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
 import { isSetUp, isStar, type RepeatWords, readRepeatWords, readStop } from "./repeats.ts";
 import { readLateEnding, readRepeatRows, readUntilAlone } from "./rows-meant.ts";
 import { readEven, readEvenly, readInPattern, readSchedule } from "./schedules.ts";
-import { readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
+import { readAllAsPiece, readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
 import { settleAlone } from "./settle.ts";
 import { readSizeOnly } from "./sizes-meant.ts";
 import { readLeave, readSkip, readStartingPlace } from "./skips.ts";
@@ -31,10 +32,12 @@ const READERS: readonly ClauseReader[] = [
   readSizeOnly,
   readAtRowEnd,
   readLateEnding,
+  readNamedRows,
   readRepeatRows,
   readSchedule,
   readEvenly,
   readAsPiece,
+  readAllAsPiece,
   readEven,
   readPlaceFirst,
   readStartingPlace,
@@ -60,6 +63,7 @@ const READERS: readonly ClauseReader[] = [
   readSeam,
   readFinishing,
   readRotate,
+  readCornerMarks,
   readUntilAlone,
   readUnderstood,
   readAside,
@@ -115,7 +119,7 @@ class Sequence {
       if (clauses.length > 0) this.bracket = { from, to: this.out.length, span: cursor.spanFrom(start) };
       return;
     }
-    if (readIntroducedClaim(reading) || this.made() || this.bareClaim() || this.counting()) return;
+    if (this.introducedClaim() || this.made() || this.bareClaim() || this.counting()) return;
     const token = cursor.token();
     if (token?.is === "mark") {
       cursor.at += 1;
@@ -147,7 +151,7 @@ class Sequence {
   }
 
   private talk(): boolean {
-    const found = readTalk(this.reading);
+    const found = readTalk(this.reading) ?? readStatement(this.reading);
     if (!found) return false;
     this.push([found]);
     return true;
@@ -161,6 +165,13 @@ class Sequence {
     while (!cursor.isBoundary() && !cursor.isOpener() && !isStar(this.reading) && !cursor.fits("then|turn"));
     const span = cursor.spanFrom(start);
     this.push([{ kind: "remark", span, words: this.reading.words(span) }]);
+  }
+
+  /** A colon behind a count shares it out; that is read first. */
+  private introducedClaim(): boolean {
+    const shares = readShares(this.reading);
+    if (shares) this.push([shares]);
+    return shares !== null || readIntroducedClaim(this.reading);
   }
 
   private bareClaim(): boolean {

@@ -7,7 +7,7 @@ import { hereTarget, readPlace } from "./targets.ts";
 const SKIP = "skip|sk|skp|skips|skipping|miss|missing|misses|omit|pass|passing";
 
 /** "sk next 2 sts", "miss 1 ch", "sk3", "skip to next ch-1 sp", "sk ch-3". */
-export function readSkip(reading: Reading): SkipClause | null {
+export function readSkip(reading: Reading): SkipClause | readonly SkipClause[] | null {
   const { cursor } = reading;
   const start = cursor.at;
   if (!cursor.accept(SKIP)) return null;
@@ -16,6 +16,8 @@ export function readSkip(reading: Reading): SkipClause | null {
     const place = readPlace(reading, true);
     return place ? { kind: "skip", span: cursor.spanFrom(start), target: place.target, to: true } : null;
   }
+  const end = skippedRowEnd(reading);
+  if (end) return { kind: "skip", span: cursor.spanFrom(start), target: end };
   const place = readPlace(reading, true);
   if (!place) {
     // "sk 1" before a stitch: the number stands alone.
@@ -31,7 +33,58 @@ export function readSkip(reading: Reading): SkipClause | null {
   cursor.accept(
     "for|as|to form? the? armhole|armholes|underarm|thumb|thumbhole|buttonhole|opening|hole|made?",
   );
-  return { kind: "skip", span: cursor.spanFrom(start), target: place.target };
+  const first: SkipClause = { kind: "skip", span: cursor.spanFrom(start), target: place.target };
+  const more = readSkippedToo(reading);
+  return more.length > 0 ? [first, ...more] : first;
+}
+
+/** "skip next row" while working along row ends. */
+function skippedRowEnd(reading: Reading): SkipClause["target"] | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const from = cursor.at;
+    cursor.accept("the");
+    const ref = cursor.accept("next")
+      ? "next"
+      : cursor.accept("first")
+        ? "first"
+        : cursor.accept("last")
+          ? "last"
+          : null;
+    const count = readAmount(reading);
+    if ((!ref && !count) || !cursor.accept("row|rows")) return null;
+    return {
+      span: cursor.spanFrom(from),
+      ref: ref ?? "next",
+      what: { is: "row-end" },
+      ...(count ? { count } : {}),
+    };
+  });
+}
+
+/** ", next 36 sts and next ch-2 sp": more that is skipped with the same word. */
+function readSkippedToo(reading: Reading): SkipClause[] {
+  const { cursor } = reading;
+  const more: SkipClause[] = [];
+  while (more.length < 6) {
+    const next = cursor.attempt(() => {
+      const from = cursor.at;
+      if (!cursor.accept(", and?") && !cursor.accept("and|&")) return null;
+      if (!cursor.fits("the? next|last|corner|first") && !cursor.isNumber()) return null;
+      const place = readPlace(reading, true);
+      if (!place || !(cursor.isBoundary() || cursor.fits("and|for"))) return null;
+      // "sk 2, 3 dc in next st": what is worked is not skipped.
+      if (
+        place.target.ref === "next" &&
+        !/^(,|and|&)?\s*(and )?(the )?(next|corner)/iu.test(reading.words(cursor.spanFrom(from)))
+      )
+        return null;
+      return { kind: "skip", span: cursor.spanFrom(from), target: place.target } as SkipClause;
+    });
+    if (!next) break;
+    more.push(next);
+  }
+  return more;
 }
 
 /** "Starting in 4th ch from hook", "beginning with 2nd ch from hook": where the next stitch goes. */
@@ -67,13 +120,19 @@ export function readLeave(reading: Reading): Clause | null {
     !cursor.fits("rem|remaining st|sts|stitches unworked|free|left|unattached")
   )
     return null;
-  cursor.accept("the");
+  cursor.accept("the|these|those|this|all");
+  const these = /these|those/iu.test(cursor.wordsFrom(start));
+  if (these && cursor.accept("unworked|free")) return { kind: "leave", span: cursor.spanFrom(start) };
   const rest = cursor.accept("rem|remaining|remainder|rest|other|balance");
   cursor.accept("of the?");
   cursor.accept("last|next|final");
   const before = readAmount(reading);
   const noun = readNoun(reading);
-  cursor.accept("of the? row|rnd|round");
+  if (cursor.accept("and")) {
+    readAmount(reading);
+    readNoun(reading);
+  }
+  cursor.accept("of the? row|rnd|round|body|sleeve|front|back|piece");
   cursor.accept("on hook");
   const unworked = cursor.accept("are? left? unworked|free|unattached|open|undone|unused|alone");
   const named = before !== null && noun !== null && cursor.isBoundary();

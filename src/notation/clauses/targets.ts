@@ -91,7 +91,11 @@ function place(reading: Reading, bare: boolean): PlaceFound | null {
   const below = loops || preposition === "around" ? null : readRowsBelow(reading, start);
   if (below) return { target: below };
   const early = loops ? readLimit(reading, (inner) => readTarget(inner)) : null;
-  if (early && loops) return { target: { span: cursor.spanFrom(start), ref: "each", what: { is: "any" }, loops, until: early }, ...(post ? { post } : {}) };
+  if (early && loops)
+    return {
+      target: { span: cursor.spanFrom(start), ref: "each", what: { is: "any" }, loops, until: early },
+      ...(post ? { post } : {}),
+    };
   const core = readCore(reading, start);
   if (core) return found(core, loops, post);
   if (!loops) return null;
@@ -183,6 +187,15 @@ function readCore(reading: Reading, start: number): Target | null {
   if (!draft.noun && draft.count && draft.ref === null && !draft.each && !numberMayStand(reading))
     return null;
   if (!draft.noun && draft.ref !== null && looksForeign(reading)) return null;
+  if (
+    draft.underside &&
+    (!draft.noun ||
+      draft.noun.what.is === "chain" ||
+      draft.noun.what.is === "any" ||
+      draft.noun.what.is === "foundation")
+  ) {
+    draft.noun = { what: { is: "foundation" }, plural: true };
+  }
   if (draft.noun?.every) draft.each = true;
   readTail(reading, draft);
   bareChainIsTurning(reading, draft);
