@@ -94,6 +94,11 @@ export class Edge {
     return new Edge(runs, false);
   }
 
+  /** The part between two positions, neither inside a run of chains. */
+  between(from: Position, to: Position): Edge {
+    return this.before(to).from(from, (place) => place);
+  }
+
   /** The part from a position on; a run of chains cut in two keeps its rest. */
   from(position: Position, makeRest: (place: Place, used: number) => Place): Edge {
     const runs: Run[] = [];

@@ -23,20 +23,20 @@ export function rowEndsOf(rows: number): Edge {
  *
  * @param number  the row that was left, or the row worked into it; null for the last row that left any
  * @param loops   which loop is named, as seen now; undefined for either
- * @param flips   turns up to now, to know which side faces
+ * @param flips   turns up to now, to know which side faces; null where that is not known, as from another piece
  */
 export function freeLoopsOf(
   state: PieceState,
   number: number | null,
   loops: LoopWord | undefined,
-  flips: number,
+  flips: number | null,
 ): Edge | null {
   const rows = state.rows
     .filter((row) => number === null || row.number === number || row.number === number + 1)
     .reverse();
   // The loops of Row n are left by the row worked into it, which is n + 1; it is looked at first.
   for (const row of rows) {
-    const turned = row.strand === state.strand && (row.flips + flips) % 2 === 1;
+    const turned = flips !== null && row.strand === state.strand && (row.flips + flips) % 2 === 1;
     const free = { front: row.singly.back, back: row.singly.front };
     const front = turned ? free.back : free.front;
     const back = turned ? free.front : free.back;

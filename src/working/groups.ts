@@ -10,7 +10,7 @@ import { leftAtLimit } from "./targets.ts";
 export function workGroup(hands: Hands, clause: GroupClause, after: () => readonly Clause[]): void {
   const { target } = clause;
   if (hands.holding || target.what.is === "ring") {
-    hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
+    hands.out.addUnit(groupPlaces(hands, clause), 1);
     hands.started = true;
     hands.madeStitch = true;
     hands.entered = target.what.is === "ring" ? "ring" : "place";
@@ -19,7 +19,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
   const ring = hands.below?.runs[0]?.unit[0]?.role === "ring";
   if (ring || target.ref === "same" || target.what.is === "base") {
     if (!ring) enterSame(hands, target);
-    hands.out.addUnit(named(makeIn(hands, clause), clause), 1);
+    hands.out.addUnit(groupPlaces(hands, clause), 1);
     hands.started = true;
     hands.madeStitch = true;
     hands.entered = ring ? "ring" : "place";
@@ -27,7 +27,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
   }
   // The places are found as a single stitch would find them; what is made in each is the group.
   const times = enterPlaces(hands, clause, after);
-  const unit = named(makeIn(hands, clause), clause);
+  const unit = groupPlaces(hands, clause);
   hands.out.addUnit(unit, times);
   hands.started = true;
   hands.madeStitch = true;
@@ -65,6 +65,11 @@ function enterPlaces(hands: Hands, clause: GroupClause, after: () => readonly Cl
   hands.out = before;
   hands.lastStitch = stitchBefore;
   return Math.max(1, times);
+}
+
+/** The places that a group makes in one place. */
+export function groupPlaces(hands: Hands, clause: GroupClause): readonly Place[] {
+  return named(makeIn(hands, clause), clause);
 }
 
 function makeIn(hands: Hands, clause: GroupClause): readonly Place[] {

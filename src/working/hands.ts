@@ -5,6 +5,7 @@ import type { Choices } from "./choices.ts";
 import { Cursor, Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
 import { workEvenly } from "./evenly.ts";
 import { workGroup } from "./groups.ts";
+import { togetherFrom, workTogether } from "./interleaving.ts";
 import { closeRound, joinYarn, workAlong } from "./joining.ts";
 import { placeMarker } from "./marks.ts";
 import type { Place } from "./place.ts";
@@ -106,6 +107,8 @@ export class Hands {
   stood = false;
   /** The row's own chain stands for a stitch. */
   chainStands = false;
+  /** How many repeats the clause at hand stands in. */
+  inRepeat = 0;
   /** Inside a group: everything goes into the one place. */
   holding = false;
   /** Kinds of stitch named where the edge has none of them. */
@@ -209,6 +212,11 @@ export class Hands {
     return needSeeker(this, target);
   }
 
+  /** @throws {Unknowable} always: the edge at hand is not known */
+  unknowable(): never {
+    throw new Unknowable("the edge is not known");
+  }
+
   /** A new row to add to; the caller puts the old one back. */
   freshOut(): EdgeMaker {
     this.out = new EdgeMaker();
@@ -253,6 +261,15 @@ export class Hands {
   run(clauses: readonly Clause[], rest: readonly Clause[] = []): void {
     for (let i = 0; i < clauses.length; i++) {
       const clause = clauses[i] as Clause;
+      if (clause.kind === "work" && clause.target.ref === "each" && !this.holding) {
+        const together = togetherFrom(clauses, i);
+        if (together.length > 1) {
+          i += together.length - 1;
+          this.at = clause.span;
+          workTogether(this, together, [...clauses.slice(i + 1), ...rest]);
+          continue;
+        }
+      }
       const after = () => (rest.length === 0 ? clauses.slice(i + 1) : [...clauses.slice(i + 1), ...rest]);
       this.work(clause, after, clauses[i - 1]);
     }

@@ -5,7 +5,7 @@ import type { Hands } from "./hands.ts";
 import { chainPlace, placeOf } from "./place.ts";
 import { RING } from "./ring.ts";
 import { goToNext } from "./seeking.ts";
-import { workStitches } from "./stitching.ts";
+import { goToFreeLoops, workStitches } from "./stitching.ts";
 import { isTrusted, nothingThere, seekerFor, UNKNOWN_EDGE } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 
@@ -47,6 +47,10 @@ function closeWithSpace(out: EdgeMaker, chains: number): void {
 export function joinYarn(hands: Hands, clause: JoinYarnClause): void {
   const { target } = clause;
   if (!hands.cursor || hands.started) return;
+  if (target?.what.is === "free-loop") {
+    goToFreeLoops(hands, target);
+    return;
+  }
   if (target && hands.entered === "nowhere") {
     const named = target.what.is === "space" || target.what.is === "corner" || target.what.is === "marked";
     if (named && target.ref !== "same") startRoundAt(hands, target);

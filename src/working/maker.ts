@@ -1,4 +1,4 @@
-import type { Span } from "../base/index.ts";
+import { type Span, valueAt } from "../base/index.ts";
 import type { AsPieceClause, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
 import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
@@ -82,12 +82,12 @@ export class Maker {
       return;
     }
     const begun = state.rows.length > 0 || state.foundation !== null || state.begin !== null;
-    if (begun && (piece.level > 1 || (!state.fastened && goesOn(piece, state)))) {
+    if (begun && (piece.level > 1 || goesOn(piece, state, this.context.size))) {
       this.work.section = { name: piece.name, at };
       state.standing.length = 0;
       return;
     }
-    this.work = new PieceWork(this.context, piece.name, at, this.meanings);
+    this.work = new PieceWork(this.context, piece.name, at, this.meanings, () => [...this.pieces].reverse());
     this.pieces.push(this.work.state);
   }
 
@@ -416,12 +416,17 @@ export class Maker {
  * Whether the rows under a heading go on with the edge of the piece before: no chain, ring or yarn is begun there, or the row
  * numbers go on.
  */
-function goesOn(piece: PieceTree, state: PieceState): boolean {
+function goesOn(piece: PieceTree, state: PieceState, size: number): boolean {
   const first = piece.instructions.find(
     ({ label, clauses }) => label !== null || clauses.some(makesStitches),
   );
   if (!first) return false;
-  const number = first.label?.rows[0]?.from.values[0];
+  // "Join yarn in the next unworked st": a part that an earlier one has left.
+  const joins = first.clauses.find((clause) => clause.kind === "join-yarn" || clause.kind === "skip");
+  if (state.held.length > 0 && joins && "target" in joins && joins.target?.what.is === "skipped") return true;
+  if (state.fastened) return false;
+  const from = first.label?.rows[0]?.from;
+  const number = from ? valueAt(from.values, size) : undefined;
   if (number !== undefined && number !== null && number > 1)
     return state.number === null || number > state.number;
   if (first.label?.is === "foundation") return false;

@@ -62,6 +62,8 @@ export class PieceWork {
     name: string,
     at: number,
     private readonly meanings: ChainMeaningsSaid,
+    /** The pieces before, last first: loops that they left free may be worked into. */
+    private readonly before: () => readonly PieceState[] = () => [],
   ) {
     this.state = new PieceState(name);
     this.section = { name, at };
@@ -331,7 +333,14 @@ export class PieceWork {
           if (!row) return null;
           return (row.flips + flips) % 2 === 0 ? row.edge : row.edge.reversed();
         }),
-      freeLoops: (number, loops) => beyond(() => freeLoopsOf(state, number, loops, flips)),
+      freeLoops: (number, loops) =>
+        beyond(() => {
+          for (const piece of [state, ...this.before()]) {
+            const edge = freeLoopsOf(piece, number, loops, piece === state ? flips : null);
+            if (edge) return edge;
+          }
+          return [state, ...this.before()].some((piece) => piece.everUnread) ? UNKNOWN_EDGE : null;
+        }),
       mainStitch: () => state.mainStitch,
       rowEnds: () => beyond(() => (state.rowsWorked ? rowEndsOf(state.rowsWorked) : UNKNOWN_EDGE)),
       foundation: () => beyond(() => foundationFromBelow(state)),

@@ -144,13 +144,13 @@ function once(
   const leftBefore = cursor?.left ?? 0;
   const made = hands.freshOut();
   const troubles = hands.troubles.length;
+  hands.inRepeat++;
   try {
     hands.run(body, rest.length > 0 ? [...body, ...rest] : []);
-  } catch (reason) {
+  } finally {
+    hands.inRepeat--;
     hands.out = outer;
-    throw reason;
   }
-  hands.out = outer;
   const unit = made.snapshot();
   let turns = 1;
   if (cursor && cursor === hands.cursor && before && hands.troubles.length === troubles)

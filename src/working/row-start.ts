@@ -41,7 +41,7 @@ export function startOfRow(
   const anew = strand + (state.rows.length > 0 ? 1 : 0);
   if (state.begin) return { edge: state.begin, flips: 0, strand: anew, turned: false, rejoined: true };
   const newChain = startsNewChain(clauses, state.fastened);
-  if (state.edge === null && !newChain && startsOnGarment(clauses))
+  if (state.edge === null && !newChain && (state.everUnread || startsOnGarment(clauses)))
     return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
   if (state.edge === null || newChain)
     return { edge: null, flips: 0, strand: anew, turned: false, rejoined: newChain };

@@ -68,7 +68,7 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
   return {
     edge: stuck || unknown !== null ? null : outcome(hands, made, closed),
     held: stuck || unknown !== null ? null : heldBack(hands),
-    rest: !made && hands.cursor ? hands.cursor.edge.from(hands.cursor.position(), restOfChains) : null,
+    rest: made ? null : restOfEdge(hands),
     troubles: hands.troubles,
     unknown,
     foundation: hands.madeFoundation,
@@ -109,6 +109,12 @@ function heldBack(hands: Hands): Edge | null {
   if (!cursor || cursor.atEnd || hands.along || !hands.started || cursor.edge.closed) return null;
   if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.countStitchesLeft() === 0) return null;
   return cursor.edge.from(cursor.position(), restOfChains);
+}
+
+/** The edge from the hook on. */
+function restOfEdge({ cursor }: Hands): Edge | null {
+  if (!cursor) return null;
+  return isUnknown(cursor.edge) ? cursor.edge : cursor.edge.from(cursor.position(), restOfChains);
 }
 
 function restOfChains(place: Place, used: number): Place {

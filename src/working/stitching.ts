@@ -34,6 +34,12 @@ export function workStitches(
     hands.joined = true;
     return;
   }
+  if (said !== null && isCountBehind(hands, clause)) {
+    const worked = hands.out.sum((place) => (place.counted ? 1 : 0));
+    if (worked !== said)
+      hands.troubles.push({ is: "count-differs", span: clause.span, of: null, printed: said, worked });
+    return;
+  }
   const special = hands.table.specials.get(clause.stitch);
   if (special && canWork(special) && !staysInPlace(special)) {
     workWandering(hands, clause, special.clauses, said, places, after);
@@ -99,6 +105,15 @@ export function workStitches(
   note();
 }
 
+/** "... to end. 10 htr. Fasten off.": when the row is used up, stitches with no place are its count. */
+function isCountBehind(hands: Hands, { target }: WorkClause): boolean {
+  const { cursor } = hands;
+  if (target.ref !== "here" || hands.holding || hands.inRepeat > 0 || !hands.madeStitch || !cursor)
+    return false;
+  if (isUnknown(cursor.edge) || cursor.edge.runs[0]?.unit[0]?.role === "ring") return false;
+  return hands.countStitchesLeft() === 0;
+}
+
 /** A slip stitch when the round is used up is the join, whatever it is called: "24 sc, 1 ss, 1 ch". */
 function closesRound(hands: Hands, { target }: WorkClause): boolean {
   if (hands.holding || !hands.started) return false;
@@ -125,6 +140,7 @@ function enter(
   const once = { times: 1, perPlace: said ?? 1 };
   if (target.what.is === "row-end") goToRowEnds(hands, places !== null);
   if (target.what.is === "free-loop") goToFreeLoops(hands, target);
+  if (target.what.is === "foundation") goToFoundation(hands);
   if (hands.cursor && isUnknown(hands.cursor.edge)) return enterUnknown(clause, said, places, takes);
   const cursor = hands.needCursor(target.span);
   if (target.rowsBelow !== undefined || target.ofRow !== undefined || target.what.is === "skipped")
@@ -218,11 +234,17 @@ function goToRowEnds(hands: Hands, counted: boolean): void {
   hands.moveTo(counted ? UNKNOWN_EDGE : hands.table.rowEnds());
 }
 
+/** Along the underside of the foundation, or of a chain that is not known here. */
+function goToFoundation(hands: Hands): void {
+  if (hands.cursor?.edge.some((place) => place.role === "foundation")) return;
+  hands.moveTo(hands.table.foundation() ?? UNKNOWN_EDGE);
+}
+
 /** Into loops that an earlier row left free. */
-function goToFreeLoops(hands: Hands, target: Target): void {
+export function goToFreeLoops(hands: Hands, target: Target): void {
   if (hands.cursor?.edge.some((place) => place.role === "free-loop")) return;
-  if (target.of?.what.is === "foundation") {
-    hands.moveTo(hands.table.foundation() ?? UNKNOWN_EDGE);
+  if (target.of?.what.is === "foundation" || target.of?.what.is === "chain") {
+    hands.moveTo((target.of.what.is === "foundation" ? hands.table.foundation() : null) ?? UNKNOWN_EDGE);
     return;
   }
   const row = target.ofRow ?? target.of?.ofRow;
