@@ -100,10 +100,10 @@ export function specialSpellings(
   return specials;
 }
 
-/** "dc2tog" explained in a list is still the dictionary's; "shell" or "cluster" is the pattern's own. */
+/** "dc2tog" and "FPdc" explained in a list are still the dictionary's; "shell" or "cluster" is the pattern's own. */
 function isPlain(spelling: string, terms: "US" | "UK"): boolean {
   const stitch = lookupStitch(spelling, terms);
-  return stitch !== undefined && hasStitch(stitch.code) && !stitch.special && stitch.varies !== true;
+  return stitch !== undefined && hasStitch(stitch.code) && stitch.varies !== true;
 }
 
 function variants(name: string): string[] {

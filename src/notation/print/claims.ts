@@ -38,10 +38,15 @@ function countedNoun(part: ClaimPart, style: PrintStyle): string {
       return one ? space : plural(space);
     }
     case "unit":
-      return part.words;
+      return unitNoun(part.words);
     default:
       return one ? printStitch(part.kind, style) : printStitches(part.kind, style);
   }
+}
+
+/** The noun of a count of units: "rounds" of "14 (16, 18) rounds". */
+export function unitNoun(words: string): string {
+  return words.replace(/^[^\p{L}]+/u, "");
 }
 
 /** "(As meant: the last stitch is left for the band. ~k7f2q)", "(Vouched, 40 sts: ...)". */

@@ -13,6 +13,7 @@ import {
 } from "./ends.ts";
 import { sizesOnly } from "./label.ts";
 import { printChain, printGroup, printSkip, printUnderstood, printWork } from "./making.ts";
+import { fullerOf, lead } from "./own-words.ts";
 import { printRepeat } from "./repeats.ts";
 import {
   printAsPiece,
@@ -105,7 +106,24 @@ function separator(clause: Clause): string {
   return clause.kind === "join" ? "; " : ", ";
 }
 
+/** Clauses of which the tree does not keep all the words. */
+const KEEPS_LESS: ReadonlySet<Clause["kind"]> = new Set([
+  "fasten-off",
+  "colour",
+  "marker",
+  "along",
+  "as-piece",
+  "seam",
+  "hook",
+  "hold",
+]);
+
 function printClause(clause: Clause, setting: Setting): string {
+  const said = wordsOf(clause, setting);
+  return KEEPS_LESS.has(clause.kind) ? fullerOf(said, clause.span, setting.own) : said;
+}
+
+function wordsOf(clause: Clause, setting: Setting): string {
   switch (clause.kind) {
     case "chain":
       return printChain(clause, setting);
@@ -166,9 +184,9 @@ function printClause(clause: Clause, setting: Setting): string {
     case "hook":
       return printHook(clause);
     case "hold":
-      return printHold(clause);
+      return printHold(clause, setting);
     case "aside":
-      return setting.text === null ? "" : setting.text.slice(clause.span.from, clause.span.to);
+      return setting.own === null ? "" : lead(setting.own(clause.span));
     case "remark":
       return clause.words;
   }
@@ -190,7 +208,7 @@ const SEAMS = {
 } as const;
 
 function printSeam(clause: SeamClause): string {
-  if (clause.seam === "other") return clause.words;
+  if (clause.seam === "other") return lead(clause.words);
   const open = clause.open ? `, leaving ${printMeasure(clause.open)} open` : "";
   return `${SEAMS[clause.seam]}${open}`;
 }
@@ -198,5 +216,5 @@ function printSeam(clause: SeamClause): string {
 /** "with 4 mm hook"; a hook that is told by other words has them as they were said. */
 function printHook(clause: HookClause): string {
   if (clause.mm !== null) return `with ${printAmount(clause.mm)} mm hook`;
-  return clause.words.charAt(0).toLowerCase() + clause.words.slice(1);
+  return lead(clause.words);
 }

@@ -8,7 +8,8 @@ import type {
   MarkerClause,
 } from "../tree.ts";
 import { isOne, printAmount } from "./amounts.ts";
-import { printTarget } from "./places.ts";
+import { lead } from "./own-words.ts";
+import { printTarget, printWorkedPlace } from "./places.ts";
 import { printStitch } from "./stitch-words.ts";
 import { RowWord, type Setting } from "./style.ts";
 
@@ -16,7 +17,7 @@ import { RowWord, type Setting } from "./style.ts";
 export function printJoin(clause: JoinClause, setting: Setting): string {
   const ring = clause.ring ? " to form a ring" : "";
   if (clause.target === null && clause.stitch === "sl st") return `join${ring}`;
-  const place = clause.target === null ? "" : ` in ${printTarget(clause.target, setting)}`;
+  const place = clause.target === null ? "" : ` in ${printWorkedPlace(clause.target, setting)}`;
   return `join with ${printStitch(clause.stitch, setting.style)}${place}${ring}`;
 }
 
@@ -80,14 +81,16 @@ export function printAlong(clause: AlongClause, setting: Setting): string {
     case "all-round":
       return "working all around";
     case "other":
-      return clause.words;
+      return lead(clause.words);
     default:
       return `working along ${clause.edge} edge${ofRow}`;
   }
 }
 
 /** "place next 20 sts on hold". */
-export function printHold(clause: HoldClause): string {
-  if (clause.count === undefined) return "place remaining sts on hold";
+export function printHold(clause: HoldClause, setting: Setting): string {
+  // "Divide for neck" holds stitches too.
+  if (clause.count === undefined)
+    return setting.own ? lead(setting.own(clause.span)) : "place remaining sts on hold";
   return `place next ${printAmount(clause.count)} ${isOne(clause.count) ? "st" : "sts"} on hold`;
 }

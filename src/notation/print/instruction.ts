@@ -2,7 +2,7 @@ import type { Claim, Clause, Instruction } from "../tree.ts";
 import { printAnswer, printClaim, printClaims } from "./claims.ts";
 import { printInside, printSentences } from "./clauses.ts";
 import { printLabel, printSizesOnly } from "./label.ts";
-import type { PrintStyle, Setting } from "./style.ts";
+import type { OwnWords, PrintStyle, Setting } from "./style.ts";
 
 /**
  * One row in clean notation: "Row 7 (RS): Ch 1, sc in next 5 sts, 2 sc in last st, turn. (24 (26, 28) sts)".
@@ -15,22 +15,31 @@ export function printInstruction(instruction: Instruction, style: PrintStyle): s
 /**
  * The same without the sizes that it is for, where the text about it says them already.
  *
- * @param text  the text that the tree was read from, so that asides keep their words; null leaves them out
+ * @param own  the designer's words at a span, so that asides and other words which the tree does not keep are not lost; null leaves
+ *             them out
  */
-export function printRow(instruction: Instruction, style: PrintStyle, text: string | null): string {
+export function printRow(instruction: Instruction, style: PrintStyle, own: OwnWords | null): string {
   const { label, clauses, claims, answers } = narrowed(instruction, style.sizes.length);
-  const setting = settingOf(style, label !== null && (label.is === "round" || label.rounds), text);
+  const setting = settingOf(style, label !== null && (label.is === "round" || label.rounds), own);
   const row = setting.rounds ? "Rnd" : "Row";
   const counts = style.counts?.(instruction) ?? null;
+  // The count stands at the end of the row, before the yarn is cut.
+  const end = lastOff(clauses);
   const parts = [
-    label === null ? "" : printLabel(label),
-    printSentences(clauses, setting),
+    label === null ? "" : printLabel(label, own),
+    printSentences(clauses.slice(0, end), setting),
     counts === null
       ? countsAsClaimed(claims, style, row, label === null && clauses.length === 0)
       : inBrackets(counts),
+    printSentences(clauses.slice(end), setting),
     ...answers.map(printAnswer),
   ];
   return parts.filter((part) => part !== "").join(" ");
+}
+
+/** Where the fasten-off at the end of a row stands; the end where there is none. */
+function lastOff(clauses: readonly Clause[]): number {
+  return clauses.length > 1 && clauses.at(-1)?.kind === "fasten-off" ? clauses.length - 1 : clauses.length;
 }
 
 /** The printed counts; where they are all that is said, as a sentence. */
@@ -67,6 +76,6 @@ export function printClauses(clauses: readonly Clause[], style: PrintStyle): str
   return printInside(clauses, settingOf(style, false, null));
 }
 
-function settingOf(style: PrintStyle, rounds: boolean, text: string | null): Setting {
-  return { style, rounds, starred: false, text, inner: printInside };
+function settingOf(style: PrintStyle, rounds: boolean, own: OwnWords | null): Setting {
+  return { style, rounds, starred: false, own, inner: printInside };
 }

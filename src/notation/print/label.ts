@@ -2,12 +2,23 @@ import { capital, namesOf } from "../../base/index.ts";
 import type { Instruction, Label } from "../tree.ts";
 import { isOne, printAmount } from "./amounts.ts";
 import { areSeveral, printRanges } from "./rows.ts";
-import type { PrintStyle } from "./style.ts";
+import type { OwnWords, PrintStyle } from "./style.ts";
 
 /** What stands before the row, colon included: "Row 7 (RS):", "Rnds 5-12:", "Next 4 (6, 8) rows:", "Inc row (WS):". */
-export function printLabel(label: Label): string {
-  const tags = [label.side, label.colour].filter((tag) => tag !== undefined).map((tag) => ` (${tag})`);
-  return `${labelWords(label)}${tags.join("")}:`;
+export function printLabel(label: Label, own: OwnWords | null = null): string {
+  const tags = [label.side, label.colour, ...(own ? furtherTags(label, own(label.span)) : [])];
+  return `${labelWords(label)}${tags.map((tag) => (tag === undefined ? "" : ` (${tag})`)).join("")}:`;
+}
+
+/** "(increase row)": what stands in brackets behind the number and is neither a side nor a colour. */
+function furtherTags(label: Label, words: string): readonly string[] {
+  return [...words.matchAll(/\(([\p{L}][^()]*)\)/gu)]
+    .map((found) => (found[1] as string).trim())
+    .filter(
+      (tag) =>
+        !/^(?:rs|ws|right|wrong)\b/iu.test(tag) &&
+        !(label.colour !== undefined && tag.includes(label.colour)),
+    );
 }
 
 function labelWords(label: Label): string {

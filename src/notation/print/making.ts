@@ -9,7 +9,7 @@ import type {
   WorkClause,
 } from "../tree.ts";
 import { goesWithoutSaying, isOne, printAmount } from "./amounts.ts";
-import { printTarget } from "./places.ts";
+import { printTarget, printWorkedPlace } from "./places.ts";
 import { LOOP_NAMES, printParts, printStitch, printStitches, SHORT_LOOPS } from "./stitch-words.ts";
 import type { PrintStyle, Setting } from "./style.ts";
 
@@ -68,7 +68,9 @@ export function printGroup(clause: GroupClause, setting: Setting): string {
 export function printSkip(clause: SkipClause, setting: Setting): string {
   const word = skipWord(setting.style);
   const counts = clause.target.countsAs ? ` ${printSkipped(clause.target.countsAs, setting)}` : "";
-  return `${word} ${clause.to ? "to " : ""}${printTarget(clause.target, setting)}${counts}`;
+  // A stitch that is passed over has not been worked yet.
+  const place = printTarget(clause.target, setting).replace(/\bskipped (?=sts?\b)/, "unworked ");
+  return `${word} ${clause.to ? "to " : ""}${place}${counts}`;
 }
 
 /** "5", "2 in next st": the stitch is the one before. */
@@ -84,7 +86,7 @@ function skipWord(style: PrintStyle): string {
 /** The place with its preposition: "in next st", "in each st across"; nothing where no place was said. */
 function printPlace(target: Target, setting: Setting, preposition: string): string {
   if (target.ref === "here" && target.what.is === "any" && target.count === undefined) return "";
-  const place = printTarget(target, setting);
+  const place = printWorkedPlace(target, setting);
   return target.what.is === "between" ? place : `${preposition} ${place}`;
 }
 

@@ -75,7 +75,7 @@ function setRows(
     printed = !kept.has(row);
     if (printed) {
       const from = out.length;
-      out += printRow(row, style, text);
+      out += printRow(row, style, (span) => asWritten(span.from, span.to));
       places.push({ row, from, to: out.length });
     } else {
       out += asWritten(row.span.from, row.span.to);

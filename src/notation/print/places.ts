@@ -50,6 +50,13 @@ function singular(what: PlaceWord, setting: Setting): string {
   }
 }
 
+/** A place that is worked into: the top of a turning chain, any other place by its words. */
+export function printWorkedPlace(target: Target, setting: Setting): string {
+  const words = printTarget(target, setting);
+  if (target.ref !== "any" || target.what.is !== "turning-chain" || target.loops !== undefined) return words;
+  return `top of ${setting.rounds ? words.replace("turning", "beg") : words}`;
+}
+
 /** A place, or places, in words that follow "in": "next 5 sts", "each st across", "2nd ch from hook". */
 export function printTarget(target: Target, setting: Setting): string {
   if (target.what.is === "between") return printBetween(target, setting);
@@ -98,6 +105,8 @@ function head(target: Target, setting: Setting): string {
     case "same":
       if (target.what.is === "base") return "same place";
       return target.what.is === "join" ? kinds(false) : `same ${number}${kinds(many)}`;
+    case "center":
+      return `${setting.style.terms === "US" ? "center" : "centre"} ${number}${kinds(many)}`;
     default:
       return `${ref} ${number}${kinds(many)}`;
   }
@@ -109,7 +118,7 @@ export function printLimit(limit: Limit, setting: Setting): string {
     case "end":
       return limit.word === "end" ? "to end" : limit.word;
     case "last":
-      return `to last ${printAmount(limit.count)} ${printPlaceWord(limit.what, !isOne(limit.count), setting)}`;
+      return `to last ${goesWithoutSaying(limit.count) ? "" : `${printAmount(limit.count)} `}${printPlaceWord(limit.what, !isOne(limit.count), setting)}`;
     case "place":
       return `to ${printTarget(limit.place, setting)}`;
     case "count":

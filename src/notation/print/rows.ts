@@ -14,6 +14,7 @@ import type {
 } from "../tree.ts";
 import { isOne, printAmount, printMeasure, printOrdinal, printTimes } from "./amounts.ts";
 import { printAlong } from "./ends.ts";
+import { lead } from "./own-words.ts";
 import { printTarget } from "./places.ts";
 import { printStitch, printStitches } from "./stitch-words.ts";
 import { RowWord, rowWord, type Setting } from "./style.ts";
@@ -46,7 +47,7 @@ export function printRepeatRows(clause: RepeatRowsClause, setting: Setting): str
   const said = clause.times === undefined ? "" : printTimes(clause.times, true);
   // A bracket directly behind the number of a row would be the other sizes of that number.
   const times = said === "" ? "" : said.startsWith("(") ? ` for ${said}` : ` ${said}`;
-  const until = clause.until ? ` ${printUntil(clause.until, setting)}` : "";
+  const until = clause.until ? sayUntil(clause.until, setting) : "";
   return `rep ${printRowsMeant(clause.rows, setting)}${times}${until}`;
 }
 
@@ -65,6 +66,12 @@ function printRowsMeant(rows: RowsMeant, setting: Setting): string {
   }
 }
 
+/** The same behind what it ends; an ending alone takes a comma. */
+function sayUntil(until: Until, setting: Setting): string {
+  const words = printUntil(until, setting);
+  return words === "" ? "" : words.startsWith("ending") ? `, ${words}` : ` ${words}`;
+}
+
 /** "until piece measures 28 cm from beg, ending with a WS row". */
 export function printUntil(until: Until, setting: Setting): string {
   const parts: string[] = [];
@@ -75,6 +82,8 @@ export function printUntil(until: Until, setting: Setting): string {
   }
   if (until.rows) parts.push(`until ${printAmount(until.rows)} ${rowWord(setting)}s have been worked`);
   if (until.stitches) parts.push(`until ${printAmount(until.stitches)} sts remain`);
+  if (!until.measure && until.from === "other" && setting.own)
+    return lead(setting.own(until.span).replace(/^[,;\s]+/u, ""));
   if (until.endingSide) parts.push(`ending with a ${until.endingSide} ${rowWord(setting)}`);
   if (until.endingRow) parts.push(`ending with ${RowWord(setting)} ${printAmount(until.endingRow)}`);
   return parts.join(", ");
@@ -92,7 +101,7 @@ export function printEven(clause: EvenClause, setting: Setting): string {
     clause.rows && !(clause.until?.rows && !clause.until.measure)
       ? ` for ${printAmount(clause.rows)} ${rowWord(setting)}${isOne(clause.rows) ? "" : "s"}`
       : "";
-  return `${work}${rows}${clause.until ? ` ${printUntil(clause.until, setting)}` : ""}`;
+  return `${work}${rows}${clause.until ? sayUntil(clause.until, setting) : ""}`;
 }
 
 /** "work in pattern to last 6 sts", "work in pattern across next 20 sts". */
@@ -125,7 +134,7 @@ export function printSchedule(clause: ScheduleClause, setting: Setting): string 
   for (const beat of clause.beats) {
     parts.push(`${parts.length > 0 ? "then " : ""}${printBeat(beat, setting)}`);
   }
-  const until = clause.until ? ` ${printUntil(clause.until, setting)}` : "";
+  const until = clause.until ? sayUntil(clause.until, setting) : "";
   return `${together}${sts} ${PLACES[clause.where]}${parts.length > 0 ? ` ${parts.join(", ")}` : ""}${until}`;
 }
 
@@ -166,6 +175,6 @@ export function printEvenly(clause: EvenlyClause, setting: Setting): string {
 
 /** "work as for Left Front to Row 12, reversing shaping". */
 export function printAsPiece(clause: AsPieceClause, setting: Setting): string {
-  const until = clause.until ? ` ${printUntil(clause.until, setting)}` : "";
+  const until = clause.until ? sayUntil(clause.until, setting) : "";
   return `work as for ${clause.piece}${until}${clause.reversing ? ", reversing shaping" : ""}`;
 }

@@ -1,3 +1,5 @@
+import { unitNoun } from "./claims.ts";
+
 type Fields = Readonly<Record<string, unknown>>;
 
 /**
@@ -27,7 +29,7 @@ function sameFields(a: Fields, b: Fields): boolean {
   const names = new Set([...Object.keys(a), ...Object.keys(b)].filter((name) => !PLACES.has(name)));
   for (const name of names) {
     if (name === "words" && typeof a[name] === "string" && typeof b[name] === "string") {
-      if (wordsMatter(a) && !sameWords(a[name], b[name])) return false;
+      if (wordsMatter(a) && !sameWords(nounOf(a, a[name]), nounOf(b, b[name]))) return false;
     } else if (name === "style" && a.kind === "repeat") {
     } else if (name === "count" && meansOneEach(a)) {
       if (!sameTree(unlessOne(a.count), unlessOne(b.count))) return false;
@@ -50,6 +52,11 @@ function unlessOne(count: unknown): unknown {
 function isJustOne(count: unknown): boolean {
   const values = (count as { readonly values?: readonly unknown[] } | undefined)?.values;
   return values?.length === 1 && values[0] === 1;
+}
+
+/** Of a count of units only the noun matters; its number is a field of its own. */
+function nounOf(node: Fields, words: string): string {
+  return "amount" in node ? unitNoun(words) : words;
 }
 
 function sameWords(a: string, b: string): boolean {

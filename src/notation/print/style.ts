@@ -1,4 +1,4 @@
-import type { SizeRun } from "../../base/index.ts";
+import type { SizeRun, Span } from "../../base/index.ts";
 import type { Terms } from "../../stitches/index.ts";
 import type { Clause, Instruction } from "../tree.ts";
 import { type Chosen, first } from "./settled.ts";
@@ -21,6 +21,9 @@ export function chosenIn(style: PrintStyle): Chosen {
   return style.chosen ?? first;
 }
 
+/** The words that stand in the designer's text at a span, in the terms that are printed. */
+export type OwnWords = (span: Span) => string;
+
 /** What the printer of one clause knows of the row it stands in. */
 export interface Setting {
   readonly style: PrintStyle;
@@ -28,8 +31,8 @@ export interface Setting {
   readonly rounds: boolean;
   /** Whether a star repeat is already open, so that a repeat inside it takes brackets. */
   readonly starred: boolean;
-  /** The designer's own text; null where there is none, so that words which are kept only there are left out. */
-  readonly text: string | null;
+  /** The designer's own words, for what the tree does not keep; null where the text is not at hand. */
+  readonly own: OwnWords | null;
   /** Prints clauses that stand inside another, commas between. */
   readonly inner: (clauses: readonly Clause[], setting: Setting) => string;
 }
