@@ -371,6 +371,12 @@ function readTail(reading: Reading): Tail {
       tail.any = true;
       continue;
     }
+    if (
+      cursor.accept("along|on|down|up the|this|that|each? left|right|other|long|short? side|edge|front|neck")
+    ) {
+      tail.any = true;
+      continue;
+    }
     if (cursor.accept("on|at|for each|both|either short|long|front|back|lower|upper side|edge|end")) {
       tail.eachSide = true;
       tail.any = true;

@@ -123,7 +123,10 @@ function readRepeatOrGroup(reading: Reading, open: number, close: number): reado
     if (!stop && !place) return null;
     const end = cursor.at;
     cursor.at = open + 1;
+    const before = reading.inRepeat;
+    reading.inRepeat = stop?.by === "times";
     const body = reading.inside(close);
+    reading.inRepeat = before;
     if (body.length === 0) return null;
     cursor.at = close + 1;
     const inner: RepeatClause | null = stop

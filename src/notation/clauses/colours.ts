@@ -79,6 +79,8 @@ const SHADES = new Set([
 export function colourHere(reading: Reading, ahead = 0): number {
   const { cursor, context } = reading;
   const token = cursor.token(ahead);
+  if (token?.is === "number" && token.ordinal)
+    return cursor.fits("cc|mc|color|colour|yarn|shade", ahead + 1) > 0 ? 2 : 0;
   if (token?.is !== "word") return 0;
   for (const colour of context.colours) {
     const parts = colour.toLowerCase().split(/\s+/u);

@@ -81,7 +81,7 @@ function readRowEnds(reading: Reading, draft: Draft): boolean {
     cursor.attempt(() => {
       cursor.accept("the");
       if (!cursor.accept("end|ends of")) return null;
-      const each = cursor.accept("each of") || cursor.accept("each|every|all|the");
+      const each = cursor.accept("each of") || cursor.accept("each|all|the");
       cursor.accept("of");
       cursor.accept("the");
       const ref = cursor.accept("next")
@@ -232,6 +232,11 @@ export function readDeterminers(reading: Reading, draft: Draft): void {
       // "next 3-sts": a hyphen that says nothing.
       if (cursor.isMark("-") && cursor.isWord(1)) cursor.at += 1;
       cursor.accept("more|further|additional|consecutive");
+      continue;
+    }
+    if (cursor.accept("slip - stitched|worked")) continue;
+    if (cursor.fits("free st|sts|stitches")) {
+      cursor.at += 1;
       continue;
     }
     if (cursor.accept(SKIPPABLE)) continue;

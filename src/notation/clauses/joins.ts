@@ -164,6 +164,7 @@ function ringOf(reading: Reading, start: number, target: Target | null): JoinCla
 function join(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
+  for (let ahead = 1; ahead < 5; ahead += 1) if (cursor.fits("seam|seams", ahead)) return null;
   if (!cursor.accept("join|jn|joining|close|closing|joined|connect|attach")) return null;
   if (cursor.fits("yarn|new|a|in|at|on") > 0 && yarnAhead(reading)) return null;
   cursor.accept("the|each|your? rnd|round|rounds|rnds|ends|end|circle|work|row|both|ch|chain");
@@ -319,6 +320,16 @@ export const PLACE_WORDS = new Set([
   "later",
   "now",
   "shaping",
+  "a",
+  "whole",
+  "middle",
+  "centre",
+  "strip",
+  "strips",
+  "slit",
+  "rim",
+  "flounce",
+  "square",
   "heel",
   "toe",
   "crown",
@@ -481,6 +492,8 @@ export function readFastenOff(reading: Reading): Clause | null {
   }
   cursor.accept("the|your|all|old? yarn|yarns|thread|end|ends|wool|colour|color|first");
   readColourName(reading);
+  if (!cursor.accept("both|all sleeves|pieces|fronts|sides?"))
+    cursor.accept("at|the sleeve|piece|back|front");
   cursor.accept("leaving|leave a? long tail|end");
   return { kind: "fasten-off", span: cursor.spanFrom(start) };
 }

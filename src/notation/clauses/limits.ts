@@ -67,6 +67,11 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
   cursor.accept("all the? way") || cursor.accept("all") || cursor.accept("the? whole|entire way");
   const start = cursor.at;
   const word = cursor.key();
+  // "along" is a limit only of itself; "5 dc along its 4 row ends" has its places behind it.
+  if (word === "along" && !cursor.isBoundary(1) && !cursor.fits("the? row|rnd|round|chain|ch", 1)) {
+    cursor.at = beginning;
+    return null;
+  }
   if (word === "across" || word === "around" || word === "round" || word === "along" || word === "accross") {
     const next = cursor.key(1);
     const afterThe = next === "the" || next === "your" ? cursor.key(2) : next;
@@ -245,7 +250,8 @@ function placeLimit(reading: Reading, readPlace: PlaceReader, start: number): Li
     if (
       !cursor.fits(
         "the? next|marked|marker|corner|turning|tch|first|1st|st|ch|center|centre|last|m|join|joining|beg",
-      )
+      ) &&
+      !(cursor.isWord() && cursor.fits("sp|space", 1))
     )
       return null;
     const place = readPlace(reading);

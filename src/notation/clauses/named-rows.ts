@@ -35,14 +35,14 @@ export function readNamedRows(reading: Reading): RepeatRowsClause | null {
     cursor.at += words + 1;
     const name = cursor.wordsFrom(from).toLowerCase();
     const rowsSpan = cursor.spanFrom(from);
-    cursor.accept("again|as before");
+    if (!cursor.accept("as before")) cursor.accept("again");
     let times = readTimes(reading);
     const every = readEvery(reading);
     times ??= readTimes(reading);
     const ends = cursor.isBoundary() || cursor.fits("and|then|until|-|=|on|over") > 0;
-    if (!ends || !(times || every || verb)) return null;
+    if (!ends || !(times || every || verb || reading.inRepeat)) return null;
     // Without a verb only a list of such rows is meant: "even round twice, decrease round once".
-    if (!verb && !times) return null;
+    if (!verb && !times && !reading.inRepeat) return null;
     return made<RepeatRowsClause>({
       kind: "repeat-rows",
       span: cursor.spanFrom(start),

@@ -26,6 +26,11 @@ function acceptSpot(reading: Reading): boolean {
         cursor.accept("edge|of the? piece|work");
         return true;
       }
+      if (
+        cursor.accept("before|after|between each of? them") ||
+        cursor.accept("between them|two|2 squares|motifs|pieces|halves|parts?")
+      )
+        return true;
       if (cursor.accept("before|after the? ch|chain|gap|opening|marker|seam|join|slit|corner"))
         return cursor.isBoundary() || cursor.fits("and|join|to") ? true : null;
       if (!cursor.accept("of|at|on|down|up|along|for|across|from the?")) return null;
@@ -45,13 +50,15 @@ function acceptSpot(reading: Reading): boolean {
 
 /** Words for parts of a garment; a run of them behind a place says where it lies. */
 const SPOTS = new Set(
-  "the of left right front back body sleeve neck armhole shoulder strip band hem side upper lower edge slit rim cuff yoke first second other piece square pocket seam underarm top bottom step at each middle centre center one hand thumb foundation garment opening button short long whole bag hat".split(
+  "a in corner edges strips beginning row end waist the of left right front back body sleeve neck armhole shoulder strip band hem side upper lower edge slit rim cuff yoke first second other piece square pocket seam underarm top bottom step at each middle centre center one hand thumb foundation garment opening button short long whole bag hat".split(
     " ",
   ),
 );
 
 /** Of these words those that need another behind them. */
 const SPOT_ADJECTIVES = new Set([
+  "a",
+  "in",
   "the",
   "of",
   "left",

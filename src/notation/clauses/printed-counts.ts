@@ -85,7 +85,7 @@ export function readShares(reading: Reading): Clause | null {
           if (!cursor.isNumber()) return null;
           cursor.at += 1;
         }
-        cursor.accept("each|sts|in all");
+        if (!cursor.accept("in all")) cursor.accept("each|sts|sts-each");
         return true;
       });
       if (!share) break;

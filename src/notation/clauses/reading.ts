@@ -41,6 +41,8 @@ export class Reading {
   /** The stitch a bare number stands for. */
   lastStitch: { readonly code: string; readonly span: Span } | null = null;
   depth = 0;
+  /** Inside a bracket that is worked several times, where rows may be listed by name. */
+  inRepeat = false;
 
   constructor(
     tokens: readonly Token[],

@@ -27,7 +27,7 @@ describe("Repeats", () => {
     ["*2 sc, 1 dec* = 27 sc", "(star-pair-repeat unsaid : (sc x2) (dec x1)) (claim 27 sc)"],
     [
       "*2 dc in next ch-sp; rep from *. End with dc in last st.",
-      "(star-repeat unsaid : (dc x2 @ next sp)) (aside) (dc @ last st)",
+      "(star-repeat unsaid : (dc x2 @ next sp)) (dc @ last st)",
     ],
     ["(sc in next 6, inc) 5 times", "(bracket-repeat 5 : (sc @ next 6 st) (inc))"],
     ["[dc, ch 1] x 9", "(bracket-repeat 9 : (dc) (ch 1))"],
@@ -65,7 +65,7 @@ describe("Repeats", () => {
     ],
     [
       "*dc in next 3, ch 1; rep from * across, ending with 2 sc in last st",
-      "(star-repeat .. : (dc @ next 3 st) (ch 1)) (aside) (sc x2 @ last st)",
+      "(star-repeat .. : (dc @ next 3 st) (ch 1)) (sc x2 @ last st)",
     ],
     [
       "*dc in next 3, ch 1; rep from * across, end last rep with dc in tch",

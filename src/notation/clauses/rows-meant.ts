@@ -345,7 +345,7 @@ function untilWhat(reading: Reading): What | null {
   if (amount) {
     cursor.accept("more|total");
     if (cursor.accept(`${ROW}`)) {
-      cursor.accept("of pattern|patt|pat");
+      if (!cursor.accept("of pattern|patt|pat") && cursor.accept("of")) readNoun(reading);
       cursor.accept("in all|total|length? have|are been? done|worked|completed|made|complete|finished") ||
         cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") ||
         cursor.accept("from the? beg|beginning|start") ||
@@ -423,6 +423,7 @@ function readEnding(reading: Reading): { side?: "RS" | "WS"; row?: Amount } | nu
       return { side };
     }
     const ordinal = readOrdinal(reading);
+    if (ordinal && cursor.isWord() && cursor.fits(ROW, 1)) cursor.at += 1;
     if (ordinal && cursor.accept(ROW)) {
       cursor.accept("of the? pattern|patt|pat|rep|repeat");
       return { row: ordinal };

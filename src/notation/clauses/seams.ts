@@ -27,9 +27,11 @@ export function readSeam(reading: Reading): SeamClause | null {
       words += ` ${cursor.key()}`;
       cursor.at += 1;
     }
+    const sewn = / (sew|sewn)( |$)/u.test(` ${cursor.wordsFrom(start).toLowerCase()} `);
     const seam = seamOf(set ? ` sleeves in ${words}` : words);
     if (
       !seam &&
+      !sewn &&
       (weak ||
         !/ (seam|seams|edge|edges|together|pocket|pockets|buttons?|button|band|collar|piece|pieces|in|on|to|closed|up|top|bottom)( |$)/u.test(
           words,
@@ -59,7 +61,7 @@ function sewsAhead(reading: Reading): boolean {
     return false;
   for (let ahead = 1; ahead < 60; ahead += 1) {
     if (cursor.fits(".|;", ahead) || !cursor.token(ahead)) return false;
-    if (cursor.fits("sew|sewn|seam|seams|stitch for|to", ahead)) return cursor.fits("stitch", ahead) === 0;
+    if (cursor.fits("sew|sewn|seam|seams", ahead)) return true;
     if (cursor.fits("turn|join|rep|ch|sc|dc|hdc|tr", ahead) && !cursor.fits("turn the|your", ahead))
       return false;
   }
@@ -200,7 +202,7 @@ export function readAllAsPiece(reading: Reading): AsPieceClause | null {
         cursor.fits("as for|given|on", ahead) ||
         cursor.fits("same as|like for?", ahead) ||
         cursor.fits("to correspond|match with|to?", ahead);
-      if (!as || ahead === 0) continue;
+      if (!as || (ahead === 0 && !cursor.fits("to correspond|match"))) continue;
       cursor.at += ahead + as;
       cursor.accept("the|your");
       const from = cursor.at;

@@ -1,4 +1,5 @@
 import type { Span } from "../../base/index.ts";
+import { stitchAt } from "../stitch-words.ts";
 import type { Clause, RepeatClause } from "../tree.ts";
 import { readAside, readAtRowEnd, readStatement, readTalk, skipFiller } from "./asides.ts";
 import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brackets.ts";
@@ -51,6 +52,7 @@ const READERS: readonly ClauseReader[] = [
   readHold,
   readSkip,
   readLeave,
+  readCornerMarks,
   readMarker,
   readHook,
   readColour,
@@ -63,7 +65,6 @@ const READERS: readonly ClauseReader[] = [
   readSeam,
   readFinishing,
   readRotate,
-  readCornerMarks,
   readUntilAlone,
   readUnderstood,
   readAside,
@@ -131,6 +132,16 @@ class Sequence {
     const repeat = readRepeatWords(reading);
     if (repeat && this.repeat(repeat)) return;
     cursor.at = at;
+    // The pattern's own stitches go before words of the trade that begin alike: "joined side sp".
+    if (stitchAt(cursor, reading, 0, false)?.special) {
+      const own = readWork(reading);
+      if (own && cursor.at > at) {
+        this.push(Array.isArray(own) ? (own as readonly Clause[]) : [own as Clause]);
+        return;
+      }
+      cursor.at = at;
+    }
+    if (this.timesOver()) return;
     for (const read of READERS) {
       const start = cursor.at;
       const found = read(reading);
@@ -351,6 +362,31 @@ class Sequence {
       return true;
     }
     return this.bareRepeat(words);
+  }
+
+  /** "work the increase rnd once and the even rnd 3 times, 8 times over": the rows named before, all together. */
+  private timesOver(): boolean {
+    const { reading, out } = this;
+    const { cursor } = reading;
+    if (!cursor.isNumber() || !cursor.fits("times over", 1)) return false;
+    let from = out.length;
+    while (from > 0 && out[from - 1]?.kind === "repeat-rows") from -= 1;
+    const first = out[from];
+    if (!first) return false;
+    const start = cursor.at;
+    const stop = readStop(reading, true, true);
+    if (!stop) return false;
+    const body = out.splice(from);
+    this.push([
+      {
+        kind: "repeat",
+        span: { from: first.span.from, to: cursor.spanFrom(start).to },
+        body,
+        stop: total(stop),
+        style: "bare",
+      },
+    ]);
+    return true;
   }
 
   /** "dc, ch 2 across": the steps before go on to the end, with no word for a repeat. */

@@ -186,7 +186,7 @@ function readCore(reading: Reading, start: number): Target | null {
   if (!draft.noun && draft.ref === null && !draft.each && !draft.count && !draft.nth) return null;
   if (!draft.noun && draft.count && draft.ref === null && !draft.each && !numberMayStand(reading))
     return null;
-  if (!draft.noun && draft.ref !== null && looksForeign(reading)) return null;
+  if (!draft.noun && (draft.ref !== null || draft.count) && looksForeign(reading)) return null;
   if (
     draft.underside &&
     (!draft.noun ||
@@ -263,7 +263,7 @@ function numberMayStand(reading: Reading): boolean {
 function looksForeign(reading: Reading): boolean {
   return (
     reading.cursor.fits(
-      "row|rows|rnd|rnds|round|rounds|section|part|step|piece|size|time|times|color|colour|shade|few|several|size|cm|in|inch|inches|repeat|way|side|photo",
+      "layer|layers|thicknesses|row|rows|rnd|rnds|round|rounds|section|part|step|piece|size|time|times|color|colour|shade|few|several|size|cm|in|inch|inches|repeat|way|side|photo",
     ) > 0
   );
 }
