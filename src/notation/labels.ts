@@ -41,9 +41,9 @@ const HEAD = new RegExp(
 const BRACKET_BEFORE_NUMBER = /\s?\(([a-z][a-z ,&-]{1,24})\)\s(?=\d)/iy;
 const ORDINAL =
   /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth)\b)/iy;
-/** How far numbers of rows can reach, with one word behind them, which tells whether they do. */
+/** How far numbers of rows can reach, counts in braces among them, with one word behind them, which tells whether they do. */
 const NUMBERS =
-  /(?:[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
+  /(?:\{[a-z][^{}\n]{0,80}\}|[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
 const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
 const NEXT = new RegExp(
   `(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`,
