@@ -26,6 +26,17 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
   const chains = hands.number(clause.count);
   if (chains === 0) return;
   if (hands.holding) {
+    if (hands.groupBegins && hands.out.last === undefined) {
+      // "(Ch 3, 2 dc, ch 2, 3 dc) in corner sp" at the start of a round: its chain stands for a stitch like any other.
+      hands.groupBegins = false;
+      const first = firstStitch(rest);
+      stand(
+        hands,
+        chains,
+        clause.countsAs?.parts ?? meaningOf(hands, chains, first === null ? null : baseOf(first), clause),
+      );
+      return;
+    }
     hands.out.add(chainPlace(chains));
     return;
   }

@@ -73,7 +73,12 @@ export function groupPlaces(hands: Hands, clause: GroupClause): readonly Place[]
 }
 
 function makeIn(hands: Hands, clause: GroupClause): readonly Place[] {
+  hands.groupBegins = hands.nothingButSlips() && !hands.holding && hands.inRepeat === 0;
+  const { entered, chainStands } = hands;
+  hands.entered = "place";
   const made = hands.makeApart(clause.body);
+  hands.groupBegins = false;
+  Object.assign(hands, { entered, chainStands });
   if (made.lastStitch) hands.lastStitch = made.lastStitch;
   return flatten(made.runs);
 }

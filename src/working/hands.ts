@@ -109,6 +109,8 @@ export class Hands {
   chainStands = false;
   /** How many repeats the clause at hand stands in. */
   inRepeat = 0;
+  /** The group at hand is the first thing in its row. */
+  groupBegins = false;
   /** Inside a group: everything goes into the one place. */
   holding = false;
   /** Kinds of stitch named where the edge has none of them. */

@@ -1,5 +1,13 @@
 import { type Span, valueAt } from "../base/index.ts";
-import type { AsPieceClause, Clause, Instruction, Label, PieceTree } from "../notation/index.ts";
+import type {
+  Amount,
+  AsPieceClause,
+  Claim,
+  Clause,
+  Instruction,
+  Label,
+  PieceTree,
+} from "../notation/index.ts";
 import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
 import type { Edge } from "./edge.ts";
@@ -151,7 +159,8 @@ export class Maker {
     const { label } = instruction;
     const next = state.number === null ? null : state.number + 1;
     if (!label) return { first: next, count: null };
-    const listed = this.listedRows(label);
+    // "Decrease rnd 2" is a name, not the second row.
+    const listed = label.is === "named" ? [] : this.listedRows(label);
     if (listed.length === 0) {
       const count = label.next ? this.work.number(label.next) : 1;
       return count === 0 ? null : { first: next, count };
@@ -197,6 +206,7 @@ export class Maker {
     const { state } = work;
     const cut = cutSegments(clauses);
     const claims = instruction.claims.filter((claim) => claim.ofRow === undefined);
+    if (cut.countBehind?.count) claims.push(claimOf(cut.countBehind.count));
     const below = state.edge;
     const plan = new Plan(work, this.pattern, instruction, claims, troubles, first);
     const done = plan.work(cut.segments, count);
@@ -469,6 +479,11 @@ function slips(clause: Clause): boolean {
     clause.target.ref !== "each" &&
     (clause.target.count?.values[0] ?? 1) <= 3
   );
+}
+
+/** A printed total. */
+function claimOf(amount: Amount): Claim {
+  return { span: amount.span, parts: [{ span: amount.span, amount, kind: "any", words: "" }] };
 }
 
 interface RowNumbers {

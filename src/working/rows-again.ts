@@ -80,6 +80,7 @@ export function workRowsAgain(
   if (open) {
     state.number = null;
     state.rowsWorked = null;
+    state.strand++;
   }
   if (untilStitches !== null) {
     // Which row comes to the count first differs by size, and writers end with either row of the pair.

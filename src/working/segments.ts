@@ -4,6 +4,7 @@ import type {
   RepeatClause,
   RepeatRowsClause,
   ScheduleClause,
+  WorkClause,
 } from "../notation/index.ts";
 
 /** A stretch of one instruction: clauses of its own row, rows repeated, rows worked even, a schedule of shaping rows. */
@@ -54,6 +55,8 @@ export interface Cut {
   /** A turn or fastening off said after rows that are repeated or worked even: it belongs to the last of them. */
   readonly turnsAfter: boolean;
   readonly fastensAfter: boolean;
+  /** "Rep Row 2. 85 dc.": stitches with no place behind rows that are repeated are their count. */
+  readonly countBehind: WorkClause | null;
 }
 
 /** Cuts the clauses of an instruction into stretches. */
@@ -90,16 +93,22 @@ export function cutSegments(clauses: readonly Clause[]): Cut {
       segments: own.length > 0 ? [{ is: "own", clauses: own }] : [],
       turnsAfter: false,
       fastensAfter: false,
+      countBehind: null,
     };
   }
-  if (own.some(makesStitches)) {
+  const making = own.filter(makesStitches);
+  const [only] = making;
+  const countBehind =
+    making.length === 1 && only?.kind === "work" && only.count && only.target.ref === "here" ? only : null;
+  if (making.length > 0 && !countBehind) {
     segments.push({ is: "own", clauses: own });
-    return { segments, turnsAfter: false, fastensAfter: false };
+    return { segments, turnsAfter: false, fastensAfter: false, countBehind: null };
   }
   return {
     segments,
     turnsAfter: own.some((clause) => clause.kind === "turn"),
     fastensAfter: own.some((clause) => clause.kind === "fasten-off"),
+    countBehind,
   };
 }
 
