@@ -1,86 +1,74 @@
 import { valueAt } from "../base/index.ts";
-import type { Claim } from "../notation/index.ts";
+import type { Claim, ClaimPart, ConventionNote } from "../notation/index.ts";
+import { coversPlace, hasStitch } from "../stitches/index.ts";
 import type { Choices } from "./choices.ts";
-import { countPart, countStitches, totalsOf } from "./counting.ts";
+import { type ChainsCounted, chainsByNotes, countPart, countStitches, totalOfClaim } from "./counting.ts";
 import type { Edge } from "./edge.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 
+/** What printed counts are held against beside the edge. */
+export interface ClaimContext {
+  readonly size: number;
+  readonly choices: Choices;
+  readonly notes: readonly ConventionNote[];
+}
+
 /** Compares what is printed for a row with what was worked. */
 export function checkClaims(
+  context: ClaimContext,
   edge: Edge,
   claims: readonly Claim[],
   below: Edge | null,
-  size: number,
-  choices: Choices,
 ): Trouble[] {
-  const troubles: Trouble[] = [];
-  if (isUnknown(edge)) return troubles;
-  for (const claim of claims) {
-    if (claim.eachSide) continue;
-    if (claim.change) {
-      const part = claim.parts[0];
-      const said = part ? valueAt(part.amount.values, size) : null;
-      if (!part || said === null || said === undefined || !below || isUnknown(below)) continue;
-      const change = countStitches(edge).stitches - countStitches(below).stitches;
-      const wanted = claim.change === "inc" ? said : -said;
-      if (change !== wanted)
-        troubles.push({
-          is: "count-differs",
-          span: part.span,
-          of: null,
-          printed: countStitches(below).stitches + wanted,
-          worked: countStitches(edge).stitches,
-        });
-      continue;
-    }
-    const only = claim.parts.length === 1;
-    for (const part of claim.parts) {
-      const said = valueAt(part.amount.values, size);
-      // Joins and the chains beside them are told, not counted: "12 sc, 1 sl st, 1 ch".
-      if (said === null || said === undefined || ["unit", "sl st", "ch"].includes(part.kind)) continue;
-      if (part.kind === "any") {
-        const chains = countStitches(edge).chains;
-        const chainsCount = chains > 0 && choices.take("chains-in-counts", 2, part.span) === 1;
-        const totals = totalsOf(edge, claim, chainsCount);
-        if (!totals.includes(said))
-          troubles.push({
-            is: "count-differs",
-            span: part.span,
-            of: null,
-            printed: said,
-            worked: totals[0] as number,
-          });
-        continue;
-      }
-      const worked = countPart(edge, part);
-      if (worked === null) {
-        // The kinds are not known, but one kind alone that fills the row can be held against the number of stitches.
-        continue;
-      }
-      if (worked === said) continue;
-      // Writers name a row's stitches by its main kind, and mean all of them.
-      if (only && part.kind !== "ch-sp" && part.kind !== "ch" && totalsOf(edge, claim, false)[0] === said)
-        continue;
-      if (only && part.kind !== "ch-sp" && part.kind !== "ch") {
-        const total = totalsOf(edge, claim, false)[0] as number;
-        troubles.push({
-          is: "count-differs",
-          span: part.span,
-          of: worked === total ? null : part.kind,
-          printed: said,
-          worked,
-        });
-        continue;
-      }
-      troubles.push({
-        is: "count-differs",
-        span: part.span,
-        of: part.kind === "ch-sp" ? `ch-${part.chains ?? ""} sp`.replace("ch- ", "ch ") : part.kind,
-        printed: said,
-        worked,
-      });
-    }
-  }
-  return troubles;
+  if (isUnknown(edge)) return [];
+  return claims.flatMap((claim) => {
+    if (claim.eachSide) return [];
+    if (claim.change) return checkChange(context, edge, claim, below);
+    return claim.parts.flatMap((part) => checkPart(context, edge, claim, part));
+  });
+}
+
+/** "4 sts increased". */
+function checkChange({ size }: ClaimContext, edge: Edge, claim: Claim, below: Edge | null): Trouble[] {
+  const [part] = claim.parts;
+  const said = part ? valueAt(part.amount.values, size) : null;
+  if (!part || said === null || said === undefined || !below || isUnknown(below)) return [];
+  const worked = countStitches(edge).stitches;
+  const printed = countStitches(below).stitches + (claim.change === "inc" ? said : -said);
+  return worked === printed ? [] : [{ is: "count-differs", span: part.span, of: null, printed, worked }];
+}
+
+function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimPart): Trouble[] {
+  const said = valueAt(part.amount.values, context.size);
+  // Joins and the chains beside them are told, not counted: "12 sc, 1 sl st, 1 ch".
+  if (said === null || said === undefined || ["unit", "sl st", "ch"].includes(part.kind)) return [];
+  const total = totalOfClaim(edge, claim, chainsIn(context, edge, part));
+  const differs = (of: string | null, worked: number): Trouble[] => [
+    { is: "count-differs", span: part.span, of, printed: said, worked },
+  ];
+  if (part.kind === "any") return total === said ? [] : differs(null, total);
+  // "27 sc, 8 spikes": what has a number of its own is not among the others.
+  const apart = claim.parts.filter(
+    (other) => other.kind !== part.kind && hasStitch(other.kind) && coversPlace(part.kind, other.kind),
+  );
+  const all = countPart(edge, part);
+  if (all === null) return [];
+  const worked = apart.reduce((rest, other) => rest - (countPart(edge, other) ?? 0), all);
+  if (worked === said) return [];
+  if (part.kind === "ch-sp")
+    return differs(part.chains === undefined ? "ch sp" : `ch-${part.chains} sp`, worked);
+  // Writers name a row's stitches by its main kind, and mean all of them.
+  const only = claim.parts.length === 1;
+  const bare = totalOfClaim(edge, claim, "none");
+  if (only && bare === said) return [];
+  return differs(only && worked === bare ? null : part.kind, worked);
+}
+
+/** Which chains a printed total counts: as the notes say, else as comes true for the document. */
+function chainsIn({ notes, choices }: ClaimContext, edge: Edge, part: ClaimPart): ChainsCounted {
+  const noted = chainsByNotes(notes);
+  if (noted !== null) return noted;
+  if (part.kind !== "any" || countStitches(edge).chains === 0) return "none";
+  return choices.take("chains-in-counts", 2, part.span) === 1 ? "all" : "none";
 }

@@ -1,4 +1,4 @@
-import type { Claim, ClaimPart } from "../notation/index.ts";
+import type { Claim, ClaimPart, ConventionNote } from "../notation/index.ts";
 import { coversPlace } from "../stitches/index.ts";
 import type { Edge } from "./edge.ts";
 import type { Place } from "./place.ts";
@@ -83,15 +83,30 @@ export function countPart(edge: Edge, part: ClaimPart): number | null {
   );
 }
 
-/**
- * The numbers that a printed total may truly mean on an edge, likelier first: stitches that count, and those with the chains
- * between them or the turning chain, as the words beside the number say.
- */
-export function totalsOf(edge: Edge, claim: Claim, chainsCount: boolean): readonly number[] {
+/** Which chains inside rows a pattern counts as stitches: none, all, or those of one length ("each ch-1 sp is one st"). */
+export type ChainsCounted = "none" | "all" | number;
+
+/** What the notes say of chains in counts; null where they say nothing. */
+export function chainsByNotes(notes: readonly ConventionNote[]): ChainsCounted | null {
+  for (const { says } of notes)
+    if (says.about === "chains") return says.counted ? (says.chains ?? "all") : "none";
+  return null;
+}
+
+/** Chains of an edge that count as stitches. */
+export function chainsCounted(edge: Edge, chains: ChainsCounted): number {
+  if (chains === "none") return 0;
+  return edge.sum((place) =>
+    place.role === "chain" && (chains === "all" || place.chains === chains) ? place.chains : 0,
+  );
+}
+
+/** The number that a printed total means on an edge: stitches that count, with the chains and turning chains its words add or leave out. */
+export function totalOfClaim(edge: Edge, claim: Claim, chains: ChainsCounted): number {
   const count = countStitches(edge);
-  let base = count.stitches;
-  if (claim.includesChain && count.turning === 0) base += count.uncountedTurning;
-  if (claim.excludes === "turning-chain") base -= count.turning;
-  if (count.stitches === 0 && count.slipStitches > 0) base = count.slipStitches;
-  return chainsCount ? [base + count.chains] : [base];
+  let total = count.stitches;
+  if (claim.includesChain && count.turning === 0) total += count.uncountedTurning;
+  if (claim.excludes === "turning-chain") total -= count.turning;
+  if (count.stitches === 0 && count.slipStitches > 0) total = count.slipStitches;
+  return total + chainsCounted(edge, chains);
 }

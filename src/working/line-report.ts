@@ -1,6 +1,6 @@
 import type { PatternTree } from "../notation/index.ts";
 import { abbreviationIn, hasStitch } from "../stitches/index.ts";
-import { countKinds, countStitches } from "./counting.ts";
+import { type ChainsCounted, chainsCounted, countKinds, countStitches } from "./counting.ts";
 import type { LineOutcome } from "./maker.ts";
 import { hasRemark } from "./remarks.ts";
 import { type SideTable, strandKey } from "./side-report.ts";
@@ -69,11 +69,11 @@ export function reportLine(work: WorkedSizes, sides: SideTable, at: number): Wor
 }
 
 /** Stitches as the pattern counts them: with the chains inside the row where it does so. */
-export function totalOf(outcome: LineOutcome, chainsCount: boolean): number {
+export function totalOf(outcome: LineOutcome, chains: ChainsCounted): number {
   if (!outcome.edge) return 0;
   const count = countStitches(outcome.edge);
   const stitches = count.stitches === 0 ? count.slipStitches : count.stitches;
-  return chainsCount ? stitches + count.chains : stitches;
+  return stitches + chainsCounted(outcome.edge, chains);
 }
 
 function kindOf(perSize: readonly LineOutcome[], label: string | null): WorkedLine["kind"] {

@@ -220,7 +220,7 @@ export class Maker {
     for (const claim of instruction.claims) {
       const row = claim.ofRow ? state.rowNumbered(work.number(claim.ofRow) ?? -1) : undefined;
       if (row && !isUnknown(row.edge))
-        troubles.push(...checkClaims(row.edge, [claim], null, this.context.size, this.context.choices));
+        troubles.push(...checkClaims(work.claimContext, row.edge, [claim], null));
     }
     return this.outcome({
       first: done.rows === 0 ? null : first,
@@ -253,7 +253,7 @@ export class Maker {
       state.rows.push({ ...last, edge: state.edge });
       return true;
     }
-    const found = checkClaims(state.edge, claims, below, this.context.size, this.context.choices);
+    const found = checkClaims(work.claimContext, state.edge, claims, below);
     troubles.push(...found);
     work.keepPrinted(found);
     return false;

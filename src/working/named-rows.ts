@@ -1,4 +1,5 @@
 import type { Clause, Instruction, PatternTree } from "../notation/index.ts";
+import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import type { PieceState, WorkedRow } from "./piece.ts";
 
@@ -31,18 +32,34 @@ export function calledNames(tree: PatternTree): ReadonlySet<string> {
   return names;
 }
 
-/** The last row that carries a name, in the first of the pieces that has one. */
+/**
+ * The last row that carries a name, in the first of the pieces that has one: as its label, or in brackets beside it, "Row 4
+ * (increase row)". "The increase row" with no such name is the last row that increased.
+ */
 export function rowCalled(name: string, pieces: readonly PieceState[]): WorkedRow | undefined {
   const key = nameKey(name);
   if (key === "") return undefined;
-  for (const piece of pieces) {
-    for (let at = piece.rows.length - 1; at >= 0; at--) {
-      const row = piece.rows[at] as WorkedRow;
-      if (nameKey(row.label) === key) return row;
-    }
-  }
-  return undefined;
+  const find = (test: (row: WorkedRow, before: WorkedRow | undefined) => boolean): WorkedRow | undefined => {
+    for (const piece of pieces)
+      for (let at = piece.rows.length - 1; at >= 0; at--) {
+        const row = piece.rows[at] as WorkedRow;
+        if (test(row, piece.rows[at - 1])) return row;
+      }
+    return undefined;
+  };
+  const change = key === "inc" ? 1 : key === "dec" ? -1 : 0;
+  return (
+    find((row) => nameKey(row.label) === key) ??
+    find((row) => row.heading.includes(key)) ??
+    (change === 0
+      ? undefined
+      : find(
+          (row, before) => before !== undefined && Math.sign(stitchesOf(row) - stitchesOf(before)) === change,
+        ))
+  );
 }
+
+const stitchesOf = (row: WorkedRow): number => countStitches(row.edge).stitches;
 
 /** A row that is told and not worked yet, as if it had been. */
 export function rowTold(instruction: Instruction, clauses: readonly Clause[]): WorkedRow {
@@ -50,6 +67,7 @@ export function rowTold(instruction: Instruction, clauses: readonly Clause[]): W
   return {
     number: null,
     label: label?.words ?? "",
+    heading: nameKey(label?.words ?? ""),
     section: "",
     sectionAt: -1,
     clauses,

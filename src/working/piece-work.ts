@@ -4,11 +4,12 @@ import type { Amount, Claim, Clause, Definition, Instruction, PatternTree } from
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import type { ChainMeaningsSaid } from "./chain-meanings.ts";
 import type { Choices } from "./choices.ts";
-import { checkClaims } from "./claims.ts";
+import { type ClaimContext, checkClaims } from "./claims.ts";
 import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
+import { nameKey } from "./named-rows.ts";
 import { PieceState } from "./piece.ts";
 import { type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
@@ -67,6 +68,12 @@ export class PieceWork {
   ) {
     this.state = new PieceState(name);
     this.section = { name, at };
+  }
+
+  /** What printed counts are held against beside the edge. */
+  get claimContext(): ClaimContext {
+    const { size, choices, tree } = this.context;
+    return { size, choices, notes: tree.notes };
   }
 
   /** The value of a number in this size; null where the list has none for it. */
@@ -195,6 +202,7 @@ export class PieceWork {
     state.rows.push({
       number,
       label: instruction.label?.words ?? "",
+      heading: nameKey(headOf(this.context.tree.text, instruction)),
       section: section.name,
       sectionAt: section.at,
       clauses,
@@ -268,7 +276,7 @@ export class PieceWork {
 
   private compare(after: RowAfter, claims: readonly Claim[], below: Edge | null): Trouble[] {
     if (!after.edge || isUnknown(after.edge) || (!after.made && !after.foundation)) return [];
-    return checkClaims(after.edge, claims, below, this.context.size, this.context.choices);
+    return checkClaims(this.claimContext, after.edge, claims, below);
   }
 
   /** Where nothing was made but the hook moved: a foundation, a ring, a join. */
@@ -346,6 +354,12 @@ export class PieceWork {
       foundation: () => beyond(() => foundationFromBelow(state)),
     };
   }
+}
+
+/** The words of a row up to its first clause. */
+function headOf(text: string, { span, clauses }: Instruction): string {
+  const first = clauses[0]?.span.from ?? span.to;
+  return text.slice(span.from, Math.min(first, span.from + 80));
 }
 
 const NOWHERE: Span = { from: 0, to: 0 };

@@ -8,6 +8,8 @@ export interface WorkedRow {
   /** Its number in the piece; null where no number can be told. */
   readonly number: number | null;
   readonly label: string;
+  /** All that stands before its colon, as names are compared: "row 4 inc". */
+  readonly heading: string;
   /** Heading it stands under, and which heading of the pattern that is. */
   readonly section: string;
   readonly sectionAt: number;

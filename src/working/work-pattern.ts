@@ -1,5 +1,6 @@
 import type { Definition, PatternTree } from "../notation/index.ts";
 import { settleChoices } from "./choices.ts";
+import { chainsByNotes } from "./counting.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
@@ -28,7 +29,8 @@ export function workPattern(tree: PatternTree): WorkedPattern {
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
   });
-  const chainsCount = settled.choices.taken.get("chains-in-counts") === 1;
+  const chainsCount =
+    chainsByNotes(tree.notes) ?? (settled.choices.taken.get("chains-in-counts") === 1 ? "all" : "none");
   const report = reportWork({ tree, placed, outcomes: settled.outcome.lines, chainsCount }, settled.choices);
   const seams = placed.flatMap(({ instruction, piece }) =>
     instruction.clauses.flatMap((clause) =>

@@ -1,4 +1,5 @@
 import type { Instruction, PatternTree } from "../notation/index.ts";
+import type { ChainsCounted } from "./counting.ts";
 import type { LineOutcome } from "./maker.ts";
 
 /** An instruction with the piece it stands in. */
@@ -14,8 +15,8 @@ export interface WorkedSizes {
   readonly placed: readonly Placed[];
   /** By size, then by instruction. */
   readonly outcomes: readonly (readonly LineOutcome[])[];
-  /** The pattern counts the chains inside its rows as stitches. */
-  readonly chainsCount: boolean;
+  /** Which chains inside its rows the pattern counts as stitches. */
+  readonly chainsCount: ChainsCounted;
 }
 
 /** How each size came out at one instruction. */
