@@ -152,7 +152,10 @@ function wordsOf(clause: Clause, setting: Setting): string {
     case "join-yarn":
       return printJoinYarn(clause, setting);
     case "colour":
-      return `change to ${printColour(clause.colour, setting)}`;
+      // "With A" begins a row, "change to B" is said in the midst of one: the designer knew which.
+      return setting.own
+        ? lead(setting.own(clause.span))
+        : `change to ${printColour(clause.colour, setting)}`;
     case "facing":
       return `with ${clause.side} facing`;
     case "marker":

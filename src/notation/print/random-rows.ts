@@ -110,6 +110,10 @@ const shortPlaces: Arbitrary<Target> = fc
   .record({ ref: fc.constantFrom("next" as const, "first" as const), what: manyPlaces })
   .map(({ ref, what }): Target => ({ span: SPAN, ref, what }));
 
+function isStitchOrAny({ what }: Target): boolean {
+  return what.is === "any" || what.is === "stitch";
+}
+
 export function limits(sizes: number): Arbitrary<Limit> {
   return fc.oneof(
     {
@@ -178,7 +182,10 @@ export function targets(sizes: number): Arbitrary<Target> {
     all(
       span,
       just({ ref: "center" }),
-      fc.record({ what: placeStitches.map((code) => ({ is: "stitch", code })), of: shortPlaces }),
+      fc.record({
+        what: placeStitches.map((code) => ({ is: "stitch", code })),
+        of: shortPlaces.filter(isStitchOrAny),
+      }),
     ),
     all(
       span,

@@ -13,6 +13,8 @@ import { COLOURS, rows, SPECIALS } from "./random-rows.ts";
 import { sameTree } from "./same-tree.ts";
 import { settled } from "./settled.ts";
 
+// The same rows on every machine, so that a failure belongs to the change that made it; another seed makes others.
+const SAME_ROWS = { seed: 20_260 };
 const NAMES = ["XS", "S", "M", "L", "XL", "2X", "3X", "4X", "5X"];
 
 /** One row as the reader of whole texts reads it: label, body, answers. */
@@ -48,7 +50,7 @@ describe("clean notation is read back as the tree it was printed from", () => {
             const text = printInstruction(row, { terms, sizes });
             expect(same(row, readRow(text, terms, sizes)), text).toBe(true);
           }),
-          { numRuns: 300 },
+          { ...SAME_ROWS, numRuns: 300 },
         );
       });
     }
@@ -69,7 +71,7 @@ describe("clean notation is read back as the tree it was printed from", () => {
         );
         expect(again).toBe(american);
       }),
-      { numRuns: 200 },
+      { ...SAME_ROWS, numRuns: 200 },
     );
   });
 });
