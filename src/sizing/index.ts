@@ -94,6 +94,29 @@ export {
   pickUpRatio,
   pickUpRatios,
 } from "./pick-up.ts";
+export { type CountList, type CountListRead, readCountList, readMultiple } from "./plan/count-list.ts";
+export { type Expression, type Linear, linearOf, namesIn } from "./plan/expression.ts";
+export { type FabricGauge, gaugeOfFabric } from "./plan/fabric-gauge.ts";
+export { type Ordered, putInOrder } from "./plan/in-order.ts";
+export {
+  addLengths,
+  exactly,
+  type Length,
+  type Lookup,
+  lengthOf,
+  plusMinusOf,
+  timesLength,
+} from "./plan/length.ts";
+export { type MeasureRead, readMeasure, type Vocabulary } from "./plan/read-measure.ts";
+export { breaksOf, type WrittenCounts } from "./plan/rule-breaks.ts";
+export {
+  completeReading,
+  readSwatchMeasures,
+  readSwatchState,
+  type SwatchMeasures,
+  type SwatchMeasuresRead,
+} from "./plan/swatch-words.ts";
+export { nearestName, plainName, type Slip } from "./plan/word-cursor.ts";
 export { fitRib, goesOver, HEM_RIB, NECK_RIB, type Rib, type RibFit, type RibReading, ribOf } from "./rib.ts";
 export {
   type Change,

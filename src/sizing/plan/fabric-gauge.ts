@@ -1,0 +1,55 @@
+import { gaugeOf, readingIn, type Swatch, type SwatchReading } from "../swatch.ts";
+import { type Estimate, pool, type ReadingLimits, USUAL_LIMITS, uOfReading } from "../uncertainty.ts";
+
+/** How wide a stitch and how high a row of a fabric is as it will be worn, from all its swatches, and how far it stretches. */
+export interface FabricGauge {
+  /** cm a stitch, and cm a row, each with its standard uncertainty. */
+  readonly stitchWidth: Estimate;
+  readonly rowHeight: Estimate;
+  /** Width pulled out over width at rest; null where it was not measured. */
+  readonly stretch: number | null;
+  /** Whether it was measured after a wash. */
+  readonly washed: boolean;
+}
+
+/**
+ * The gauge of a fabric, its swatches pooled by inverse variance.
+ *
+ * @param swatches  readings with numbers and lengths above 0
+ * @returns         null where no swatch was measured lying
+ */
+export function gaugeOfFabric(
+  swatches: readonly Swatch[],
+  limits: ReadingLimits = USUAL_LIMITS,
+): FabricGauge | null {
+  const lying = swatches.flatMap((swatch) => {
+    const gauge = gaugeOf(swatch);
+    const reading = gauge && readingIn(swatch, gauge.state);
+    return gauge && reading ? [{ swatch, gauge, reading }] : [];
+  });
+  // A swatch that was never washed says little beside one that was.
+  const washed = lying.filter(({ gauge }) => gauge.state.kind === "washed");
+  const used = washed.length > 0 ? washed : lying;
+  if (used.length === 0) return null;
+  const estimate = (of: "stitches" | "rows"): Estimate => {
+    const { value, u } = pool(
+      used.map(({ gauge, reading }) => {
+        const each = of === "stitches" ? gauge.stitchWidth : gauge.rowHeight;
+        return { value: each, u: each * uOfReading(reading, limits)[of] };
+      }),
+    );
+    return { value, u };
+  };
+  const stretches = used.flatMap(({ swatch, reading }) => stretchOf(swatch, reading) ?? []);
+  return {
+    stitchWidth: estimate("stitches"),
+    rowHeight: estimate("rows"),
+    stretch: stretches.length > 0 ? stretches.reduce((sum, one) => sum + one, 0) / stretches.length : null,
+    washed: washed.length > 0,
+  };
+}
+
+function stretchOf(swatch: Swatch, rest: SwatchReading): number | null {
+  const pulled = readingIn(swatch, { kind: "stretched" });
+  return pulled ? pulled.width / pulled.stitches / (rest.width / rest.stitches) : null;
+}
