@@ -26,7 +26,9 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
     return;
   }
   // The places are found as a single stitch would find them; what is made in each is the group.
+  const { madeStitch } = hands;
   const times = enterPlaces(hands, clause, after);
+  hands.madeStitch = madeStitch;
   const unit = groupPlaces(hands, clause);
   hands.out.addUnit(unit, times);
   hands.started = true;

@@ -70,6 +70,8 @@ export class Hands {
   cursor: Cursor | null;
   out = new EdgeMaker();
   entered: Entered = "nowhere";
+  /** The last stitch went into a space. */
+  enteredSpace = false;
   /** Code of the stitch last made, for "inc", "dec" and bare numbers. */
   lastStitch: string | null = null;
   loops: LoopWord | null = null;

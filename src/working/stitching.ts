@@ -102,6 +102,10 @@ export function workStitches(
   const loops = clause.loops ?? target.loops ?? hands.loops;
   if (loops === "front" || loops === "back") hands.singly[loops] += times * takes;
   hands.entered = "place";
+  hands.enteredSpace =
+    target.what.is === "space" ||
+    target.what.is === "corner" ||
+    (target.ref === "same" && hands.enteredSpace);
   note();
 }
 
@@ -360,6 +364,16 @@ function notEnough(hands: Hands, target: Target, seeker: Seeker, have: number, n
 
 /** The place of the last stitch; at the beginning of a row the first one. */
 export function enterSame(hands: Hands, target: Target): void {
+  if (target.what.is === "space" && !hands.enteredSpace && hands.cursor && !hands.cursor.atEnd) {
+    // "Hdc in each st to corner sp, ch 2, hdc in same corner sp": the space that was reached and not worked into yet.
+    const seeker = seek(target.what, hands.cursor.edge, hands.table.manner);
+    if (seeker && seeker.takes(hands.cursor.place as Place) > 0) {
+      takePlaces(hands.cursor, seeker, 1);
+      hands.enteredSpace = true;
+      hands.entered = "place";
+      return;
+    }
+  }
   if (hands.entered !== "nowhere" || hands.chainStands) return;
   const cursor = hands.needCursor(target.span);
   takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);

@@ -55,25 +55,37 @@ function wrongOf(outcomes: readonly (readonly LineOutcome[])[]): number {
   return wrong;
 }
 
-function specialsOf(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
+export function specialsOf(definitions: readonly Definition[]): ReadonlyMap<string, Definition> {
   const specials = new Map<string, Definition>();
   for (const definition of definitions) {
-    const plain = withoutName(definition);
+    const plain = plainDefinition(definition);
     for (const name of definition.names) if (!specials.has(name)) specials.set(name, plain);
   }
   return specials;
 }
 
-/** "inc - increase: 2 sc in next st": the name said again before what is done is no stitch of its own. */
-function withoutName(definition: Definition): Definition {
-  const [first, ...rest] = definition.clauses;
-  const names =
+/**
+ * What a definition does: without the name said again before it ("inc - increase: 2 sc in next st"), and without what is said
+ * about it behind ("3 tr in the place stated. At the beginning of a row ...").
+ */
+function plainDefinition(definition: Definition): Definition {
+  const { clauses, names } = definition;
+  const [first] = clauses;
+  const again =
     first?.kind === "work" &&
     first.target.ref === "here" &&
-    (definition.names.includes(first.stitch) || ["inc", "dec"].includes(first.stitch));
-  return names && rest.some((clause) => clause.kind !== "aside")
-    ? { ...definition, clauses: rest }
-    : definition;
+    !first.count &&
+    (names.includes(first.stitch) || ["inc", "dec"].includes(first.stitch));
+  const from =
+    again && clauses.slice(1).some((clause) => clause.kind === "work" || clause.kind === "group") ? 1 : 0;
+  const makes = clauses.findIndex(
+    (clause, at) =>
+      at >= from && (clause.kind === "work" || clause.kind === "group" || clause.kind === "repeat"),
+  );
+  const talk = clauses.findIndex(
+    (clause, at) => at > makes && (clause.kind === "remark" || clause.kind === "aside"),
+  );
+  return { ...definition, clauses: clauses.slice(from, makes === -1 || talk === -1 ? undefined : talk) };
 }
 
 /** Whether the document says "turn" at most of its rows, so that a row without one is an oversight and not a habit. */
