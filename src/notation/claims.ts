@@ -129,6 +129,8 @@ function claim(reading: Reading, strict: boolean): Claim | null {
   let eachSide = false;
   let ofRow: Amount | undefined;
   let nouns = 0;
+  // Where the separator before the last part stands.
+  let resume = start;
   for (let guard = 0; guard < 12; guard += 1) {
     const part = readPart(reading, !strict);
     if (part === "chain-included") includesChain = true;
@@ -137,6 +139,12 @@ function claim(reading: Reading, strict: boolean): Claim | null {
       if (part.noun) nouns += 1;
     } else if (parts.length === 0) return null;
     const tail = readTail(reading);
+    // "19 groups on each side, 300 dc": what is said of one side is a count apart from the rest.
+    if (part && part !== "chain-included" && parts.length > 1 && (tail.eachSide === true) !== eachSide) {
+      parts.pop();
+      cursor.at = resume;
+      break;
+    }
     if (tail.change) change = tail.change;
     if (tail.includesChain) includesChain = true;
     if (tail.excludes) excludes = tail.excludes;
@@ -144,6 +152,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
     if (tail.ofRow) ofRow = tail.ofRow;
     if (!part && !tail.any) break;
     const before = cursor.at;
+    resume = before;
     cursor.accept(",|and|&|+|;|plus|with|/ and|&|plus?");
     if (!cursor.isNumber() && !tailAhead(reading)) {
       cursor.at = before;
@@ -206,7 +215,21 @@ function readPart(reading: Reading, loose: boolean): PartFound {
       cursor.at += 1;
       return "chain-included";
     }
-    // "1 ch 6 [7] loop": a space whose chain differs by size.
+    // "2 ch-14 (16) sps", "1 ch 6 [7] loop": a space whose chain differs by size.
+    const hyphen = cursor.fits("ch|chain -") > 0 ? 1 : 0;
+    const graded = cursor.token(1 + hyphen);
+    if (
+      hyphen === 1 &&
+      graded?.is === "number" &&
+      graded.values.length > 1 &&
+      cursor.fits("sp|sps|space|spaces|loop|loops|lp|lps", 3)
+    ) {
+      cursor.at += 4;
+      return {
+        part: { span: cursor.spanFrom(start), amount, kind: "ch-sp", words: cursor.wordsFrom(start) },
+        noun: true,
+      };
+    }
     if (
       cursor.fits("ch|chain") &&
       cursor.isNumber(1) &&
@@ -371,14 +394,15 @@ function readTail(reading: Reading): Tail {
       tail.any = true;
       continue;
     }
-    if (
-      cursor.accept("along|on|down|up the|this|that|each? left|right|other|long|short? side|edge|front|neck")
-    ) {
+    if (cursor.accept("on|at|for each|both|either short|long|front|back|lower|upper side|edge|end")) {
+      tail.eachSide = true;
       tail.any = true;
       continue;
     }
-    if (cursor.accept("on|at|for each|both|either short|long|front|back|lower|upper side|edge|end")) {
-      tail.eachSide = true;
+    if (
+      !cursor.fits("on each|both") &&
+      cursor.accept("along|on|down|up the|this|that? left|right|other|long|short? side|edge|front|neck")
+    ) {
       tail.any = true;
       continue;
     }

@@ -22,7 +22,8 @@ export function readBracketClaim(reading: Reading, open: number, close: number):
     // "sc in each row end (18 sc), ...": what the step before came to, in the middle of the row.
     const last = reading.out[reading.out.length - 1];
     const told =
-      (last?.kind === "work" && last.target.ref === "each") ||
+      (last?.kind === "work" &&
+        (last.target.ref === "each" || last.target.ref === "last" || last.target.each === true)) ||
       last?.kind === "repeat" ||
       last?.kind === "aside";
     if (stitchy && !tail && told && parts.length === 1) return [{ kind: "aside", span }];
@@ -70,7 +71,7 @@ function rowByRow(claim: Claim): readonly Claim[] {
 }
 
 const TAIL_WORDS =
-  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|1|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
+  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
 
 /** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
 function tailAfter(reading: Reading, from: number): boolean {

@@ -60,6 +60,11 @@ export function readAlong(reading: Reading): AlongClause | null {
     if (cursor.fits("front neck|neckline|armhole")) cursor.at += 1;
     cursor.accept("the|entire|whole|outer|left|right|short|long|straight|slanted|shaped|inner");
     const at = cursor.at;
+    const climbs =
+      /(?:^|\s)(?:up|down)\s/iu.test(`${cursor.wordsFrom(start)} `) &&
+      cursor.fits("other|opposite side|edge") > 0 &&
+      !cursor.fits("other|opposite side|edge of");
+    if (climbs) cursor.at += 1;
     const edge = edgeWord(reading);
     if (!edge) return null;
     if ((edge === "free-loops" || edge === "foundation") && cursor.at === at) return null;

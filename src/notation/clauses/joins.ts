@@ -164,7 +164,9 @@ function ringOf(reading: Reading, start: number, target: Target | null): JoinCla
 function join(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
-  for (let ahead = 1; ahead < 5; ahead += 1) if (cursor.fits("seam|seams", ahead)) return null;
+  for (let ahead = 1; ahead < 5 && !cursor.isBoundary(ahead); ahead += 1) {
+    if (cursor.fits("seam|seams", ahead)) return null;
+  }
   if (!cursor.accept("join|jn|joining|close|closing|joined|connect|attach")) return null;
   if (cursor.fits("yarn|new|a|in|at|on") > 0 && yarnAhead(reading)) return null;
   cursor.accept("the|each|your? rnd|round|rounds|rnds|ends|end|circle|work|row|both|ch|chain");
@@ -502,6 +504,9 @@ export function readFastenOff(reading: Reading): Clause | null {
 export function readTurn(reading: Reading): Clause | null {
   const { cursor } = reading;
   const start = cursor.at;
+  // "1 dc and 2 dc in turn": one after the other.
+  const before = cursor.tokens[start - 1];
+  if (before?.is === "word" && (before.norm === "in" || before.norm === "by")) return null;
   if (!cursor.accept("turn|turning|tum|turned|tn|turnover")) return null;
   if (cursor.fits("ch|chain|chs|- ch") && !cursor.isNumber(1)) return null;
   // "Turn the bag inside out", "turn the work so that ...": handled, not worked back.

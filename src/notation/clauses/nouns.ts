@@ -285,7 +285,8 @@ function endOfRow(reading: Reading): boolean {
 
 function cornerNoun(reading: Reading): Noun {
   const { cursor } = reading;
-  if (cursor.accept("st|stitch")) return plain({ is: "corner" });
+  if (cursor.accept("foundation|base ch|chain|st") || cursor.accept("st|stitch"))
+    return plain({ is: "corner" });
   const inner = cursor.attempt(() => {
     const found =
       CHAIN.has(cursor.key()) || SPACE.has(cursor.key()) || cursor.isNumber()

@@ -39,9 +39,7 @@ function acceptSpot(reading: Reading): boolean {
       const last = cursor.tokens[cursor.at - 1];
       if (cursor.at > from && (last?.is !== "word" || SPOT_ADJECTIVES.has(last.norm))) return null;
       return cursor.at > from &&
-        (cursor.isBoundary() ||
-          cursor.isOpener() ||
-          cursor.fits("and|join|turn|then|sc|dc|hdc|with|skip|ch|to"))
+        (cursor.isBoundary() || cursor.isOpener() || cursor.fits("and|join|turn|then|with|skip"))
         ? true
         : null;
     }) === true

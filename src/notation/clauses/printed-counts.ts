@@ -1,5 +1,5 @@
 import { readClaim } from "../claims.ts";
-import type { Clause } from "../tree.ts";
+import type { Claim, Clause } from "../tree.ts";
 import type { Reading } from "./reading.ts";
 import { isStar } from "./repeats.ts";
 
@@ -113,25 +113,45 @@ export function readBareClaim(reading: Reading): boolean {
     const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
     if (!bracketed && !((sentence || noun) && (covered(reading) || (noun && worked(reading))))) return null;
     if (bracketed && !reading.out.some((clause) => clause.kind !== "aside")) return null;
-    const claim = readClaim(reading, !bracketed);
-    if (!claim || !(cursor.isBoundary() || cursor.isMark("-"))) return null;
-    // "2 sc, ..." after a covered row is a count only if no work follows.
-    const at = cursor.at;
-    while (!cursor.done && cursor.isBoundary()) cursor.at += 1;
-    const tail =
-      (cursor.tokens[at]?.is === "mark" && (cursor.tokens[at] as { text: string }).text === ":") ||
-      cursor.done ||
-      cursor.fits("turn|join|fasten|do|end|total|break|cut|tum|rep|sl|ss|now") > 0 ||
-      endsWithTurningChain(reading) ||
-      cursor.isOpener() ||
-      cursor.isMark("-") ||
-      isStar(reading);
-    cursor.at = at;
-    return tail ? claim : null;
+    const claims: Claim[] = [];
+    let end = cursor.at;
+    // "19 groups on each side, 4 corners; 300 dc": several counts in a row, parted by commas and semicolons.
+    while (claims.length < 6) {
+      const claim = readClaim(reading, !bracketed);
+      if (!claim || !(cursor.isBoundary() || cursor.isMark("-"))) break;
+      claims.push(claim);
+      end = cursor.at;
+      if (!cursor.acceptMark(",", ";")) break;
+      cursor.accept("and");
+      if (!cursor.isNumber()) break;
+    }
+    cursor.at = end;
+    return claims.length > 0 && rowIsOver(reading) ? claims : null;
   });
   if (!found) return false;
-  reading.claims.push(found);
+  reading.claims.push(...found);
   return true;
+}
+
+/** "2 sc, ..." after a covered row is a count only if no work follows; a whole sentence behind what ends a row is one in any case. */
+function rowIsOver(reading: Reading): boolean {
+  const { cursor } = reading;
+  const at = cursor.at;
+  const mark = cursor.token();
+  const stop = mark?.is === "mark" ? mark.text : "";
+  while (!cursor.done && cursor.isBoundary()) cursor.at += 1;
+  const last = reading.out.findLast((clause) => clause.kind !== "aside");
+  const over =
+    stop === ":" ||
+    (stop === "." && last !== undefined && (OVER.has(last.kind) || WHOLE.has(last.kind))) ||
+    cursor.done ||
+    cursor.fits("turn|join|fasten|do|end|total|break|cut|tum|rep|sl|ss|now") > 0 ||
+    endsWithTurningChain(reading) ||
+    cursor.isOpener() ||
+    cursor.isMark("-") ||
+    isStar(reading);
+  cursor.at = at;
+  return over;
 }
 
 function worked(reading: Reading): boolean {
