@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { root } from "../../../scripts/repository.mjs";
-import { rows as randomRows } from "../print/random-rows.ts";
+import { rows as randomRows } from "../print/random/rows.ts";
 import { readPattern } from "../read-pattern.ts";
 import type { Clause, Instruction, PatternTree } from "../tree.ts";
 import { inspectTree } from "./inspect-tree.ts";

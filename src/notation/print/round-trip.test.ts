@@ -9,7 +9,8 @@ import { readLabel } from "../labels.ts";
 import { lex } from "../lex.ts";
 import type { Instruction } from "../tree.ts";
 import { printInstruction } from "./instruction.ts";
-import { COLOURS, rows, SPECIALS } from "./random-rows.ts";
+import { COLOURS, SPECIALS } from "./random/amounts.ts";
+import { rows } from "./random/rows.ts";
 import { sameTree } from "./same-tree.ts";
 import { settled } from "./settled.ts";
 
