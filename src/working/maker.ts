@@ -323,7 +323,7 @@ export class Maker {
     const { work } = this;
     const { state } = work;
     const part = this.pattern.part(clause.piece);
-    if (!part) {
+    if (!part || (part.whole && part.piece === state)) {
       const named = clause.piece.toLowerCase();
       const known =
         named === "" || this.context.tree.pieces.some((piece) => piece.name.toLowerCase().includes(named));
@@ -376,7 +376,7 @@ export class Maker {
 
   /** What the plan of a line may ask of the pattern beyond its own piece. */
   private readonly pattern: PatternRows = {
-    part: (name) => partNamed(name, this.pieces, this.work.state),
+    part: (name) => partNamed(name, this.pieces),
     /** "As 4th row" in a front means the back's, where the front has none. */
     elsewhere: (number) => {
       for (const piece of [...this.pieces].reverse()) {

@@ -17,26 +17,18 @@ const wordsOf = (name: string): string[] =>
     .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
     .map((word) => word.replace(/s$/, ""));
 
-/** Finds what a name means among the pieces worked so far, the present one last; undefined where nothing has the name. */
-export function partNamed(
-  name: string,
-  pieces: readonly PieceState[],
-  present: PieceState,
-): NamedPart | undefined {
+/** Finds what a name means among the pieces worked so far; undefined where nothing has the name. */
+export function partNamed(name: string, pieces: readonly PieceState[]): NamedPart | undefined {
   const all = wordsOf(name);
   // "Right mitten as far as the thumb": the name is as much of it as is one.
   for (let length = all.length; length > 0; length--) {
-    const part = partOfWords(all.slice(0, length), pieces, present);
+    const part = partOfWords(all.slice(0, length), pieces);
     if (part) return part;
   }
   return undefined;
 }
 
-function partOfWords(
-  wanted: readonly string[],
-  pieces: readonly PieceState[],
-  present: PieceState,
-): NamedPart | undefined {
+function partOfWords(wanted: readonly string[], pieces: readonly PieceState[]): NamedPart | undefined {
   let best: { part: NamedPart; extra: number } | undefined;
   const consider = (part: NamedPart, words: readonly string[]): void => {
     if (part.rows.length === 0 || !wanted.every((word) => words.includes(word))) return;
@@ -44,7 +36,7 @@ function partOfWords(
     if (!best || extra < best.extra) best = { part, extra };
   };
   for (const piece of pieces) {
-    if (piece !== present) consider({ piece, rows: piece.rows, whole: true }, wordsOf(piece.name));
+    consider({ piece, rows: piece.rows, whole: true }, wordsOf(piece.name));
     for (const at of new Set(piece.rows.map((row) => row.sectionAt))) {
       const rows = piece.rows.filter((row) => row.sectionAt === at);
       const section = rows[0]?.section ?? "";

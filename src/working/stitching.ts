@@ -4,7 +4,7 @@ import { startFromHook, startOnFoundation } from "./chains.ts";
 import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
-import { inGroup, type Place } from "./place.ts";
+import { inGroup, type Place, placeOf } from "./place.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
   isTrusted,
@@ -17,7 +17,7 @@ import {
   UNKNOWN_EDGE,
 } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
-import { canWork, placesMade, rowStitch, staysInPlace } from "./units.ts";
+import { canWork, placesMade, rowStitch, standsOnTop, staysInPlace } from "./units.ts";
 
 /** Works one stitch clause: so many stitches of a kind, into the places that its target names. */
 export function workStitches(
@@ -41,6 +41,11 @@ export function workStitches(
     return;
   }
   const special = hands.table.specials.get(clause.stitch);
+  if (standsOnTop(clause.stitch, special)) {
+    // A picot stands on the stitch before it: it takes no place and makes none that counts.
+    hands.out.add(placeOf(clause.stitch, "join", false, 0, clause.stitch), said ?? 1);
+    return;
+  }
   if (special && canWork(special) && !staysInPlace(special)) {
     workWandering(hands, clause, special.clauses, said, places, after);
     return;

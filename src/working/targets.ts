@@ -5,7 +5,7 @@ import type { Hands } from "./hands.ts";
 import { type Place, UNKNOWN_PLACE } from "./place.ts";
 import { goToNext, leftAtLast, type Seeker, seek, seekAny, seekEither } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
-import { canWork } from "./units.ts";
+import { canWork, standsOnTop } from "./units.ts";
 
 /** An edge of which nothing is known, not even how long it is. */
 export const UNKNOWN_EDGE = new Edge([{ unit: [UNKNOWN_PLACE], times: 0 }], false);
@@ -165,6 +165,8 @@ function needOf(hands: Hands, clause: Clause, edge: Edge): Need | null {
       }
       if (target.ref === "nth" || target.ref === "any" || target.ref === "first") return null;
       if (special) return { kind: "named", what: target.what, count };
+      if (clause.kind === "work" && standsOnTop(clause.stitch, hands.table.specials.get(clause.stitch)))
+        return null;
       if (target.ref === "here" && clause.kind === "work") {
         const times = clause.count ? hands.number(clause.count) : 1;
         return { kind: "stitches", count: times * takesOf(hands, clause.stitch) };

@@ -56,6 +56,22 @@ export function canWork(definition: Definition): boolean {
   return definition.clauses.length > 0 && holds(definition.clauses) && makes(definition.clauses);
 }
 
+/** Whether a stitch stands on the one before it, as a picot does: chains closed by a stitch into the stitch just made. */
+export function standsOnTop(stitch: string, definition: Definition | undefined): boolean {
+  if (!definition || !canWork(definition))
+    return hasStitch(stitch) && stitchOf(stitch).takes === 0 && stitchOf(stitch).makes === 0;
+  let chains = 0;
+  for (const clause of definition.clauses) {
+    if (clause.kind === "chain") chains++;
+    else if (clause.kind === "work") {
+      const { target } = clause;
+      const closes = clause.stitch === "sl st" || clause.stitch === "sc";
+      if (!closes || chains === 0 || target.ref === "next" || target.ref === "each") return false;
+    } else if (clause.kind !== "aside" && clause.kind !== "join") return false;
+  }
+  return chains > 0;
+}
+
 /** Whether a definition stays in one place, so that it can be put wherever a row says. */
 export function staysInPlace(definition: Definition): boolean {
   let places = 0;
