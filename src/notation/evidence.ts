@@ -69,7 +69,7 @@ const STARTS = new RegExp(
 );
 
 const TALK =
-  /(?<!\b(?:toward|towards|facing|from|to)\s)\b(?:you|you'll|you're|you've|your|i|i'm|i've|i'd|my|we|we'll|our|please|enjoy|love|loved|photo|photos|picture|video|tutorial|blog|copyright|website|link|click|sell|sold|thank|thanks|happy|because|maybe|perhaps|probably|recommend|optional|suggest|prefer|designed|wear|wearing|beginner|intermediate|skill|ravelry|instagram|facebook|email|inspired|cozy|perfect|gorgeous|beautiful|easy)\b/gi;
+  /(?<!\b(?:toward|towards|facing|from|to)\s)\b(?:you|you'll|you're|you've|your|i|i'm|i've|i'd|my|we|we'll|our|please|enjoy|love|loved|photo|photos|picture|video|tutorial|blog|copyright|website|link|click|sell|sold|thank|thanks|happy|because|maybe|perhaps|probably|recommend|optional|suggest|prefer|designed|wear|wearing|beginner|intermediate|skill|email|inspired|cozy|perfect|gorgeous|beautiful|easy)\b/gi;
 const FINITE =
   /\b(?:is|are|was|were|will be|has been|have been|can be|should be|may be|means|makes|begins|starts|comes|consists|features|shows)\b/i;
 

@@ -92,6 +92,8 @@ export class Plan {
       const indexed = claims.filter((claim) => claim.index === time);
       const own = indexed.length > 0 ? indexed : time === times - 1 ? behind : [];
       const done = piece.workOneRow(instruction, segment.clauses, this.number, own, troubles, null);
+      // "Fasten off" behind several rows comes after the last of them.
+      if (time < times - 1) piece.state.fastened = false;
       this.flipsFirst ??= done.startFlips;
       this.misnamed.push(...done.misnamed);
       this.unknown ??= done.unknown;
