@@ -35,7 +35,9 @@ const PHRASES: readonly string[] = [
   "without twisting it|the|ch|chain?",
   "with the? long|short|right|wrong|underarm|foundation|neck edge|side|chain|edge uppermost|up|facing",
   "in the? same|usual way|manner",
-  "through both|all|two|the layers|thicknesses",
+  "through both|all|two|the layers|thicknesses|halves|sides",
+  "drop|pick up? the|dropped? yarn|thread",
+  "do not|n't skip|miss the? first|any st|stitch|sts|stitches",
   "pause",
   "with an|a? invisible|needle|duplicate|clean join|finish|st|fasten-off?",
   "to|and form|make a|the? circle|ring",
@@ -239,7 +241,7 @@ export function readTalk(reading: Reading): Clause | null {
       if (
         token?.is === "word" &&
         ((ORDERS.has(token.norm) &&
-          !(handling && /^(row|rows|round|rounds|rnd|loop|loops|all|every|turn|slip)$/u.test(token.norm))) ||
+          !(handling && /^(row|rows|round|rounds|rnd|all|every|turn|slip)$/u.test(token.norm))) ||
           stitchAt(cursor, reading, 0, false))
       )
         return null;
@@ -322,7 +324,9 @@ function readToBoundary(reading: Reading): Clause | null {
       !care &&
       !tail &&
       cursor.at === start &&
-      (cursor.accept("or for|to|enough|use|until|any|more|less|as|desired|length|size|try|you|work|ch|if") ||
+      (cursor.accept(
+        "or up|for|to|enough|use|until|any|more|less|as|desired|length|size|try|you|work|ch|if",
+      ) ||
         cursor.accept("working|worked|work behind|in-front|around") ||
         cursor.accept("working|worked? in front of") ||
         cursor.accept("using|with stitch|st? markers|pins"));

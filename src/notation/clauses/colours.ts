@@ -283,8 +283,8 @@ export function readMarker(reading: Reading): MarkerClause | null {
       cursor.at += 1;
     }
     if (!noun && cursor.fits("as|rs|right|front|this|that|the? right|row|rnd")) return null;
-    cursor.accept("up");
     const moved = verb.startsWith("mov") && cursor.fits("up|on|with|along|as");
+    if (!moved) cursor.accept("up");
     const place = moved ? null : readPlace(reading, marks && !noun);
     if (!place && marks && !noun && verb !== "pm") return null;
     const action =

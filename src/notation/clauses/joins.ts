@@ -31,7 +31,7 @@ export function readMagicRing(reading: Reading): JoinClause | null {
     const start = cursor.at;
     cursor.accept("start|begin|starting|beginning|make|form|create|using|with|making|creating|work|use") &&
       cursor.accept("with|by|making|a|an|the");
-    cursor.accept("making|creating|forming");
+    cursor.accept("making|creating|forming|into|in");
     cursor.accept("a|an|your|the");
     cursor.accept('"');
     if (!cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") && !cursor.accept("mr|mc"))
@@ -42,7 +42,7 @@ export function readMagicRing(reading: Reading): JoinClause | null {
     if (
       !cursor.isBoundary() &&
       !cursor.isOpener() &&
-      !cursor.fits("and|then|,|ch|chain|with|work|of|or|-|to")
+      !cursor.fits("and|then|,|ch|chain|with|work|of|or|-|to|make")
     )
       return null;
     return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring: true };
@@ -446,7 +446,10 @@ export function readWhereWords(reading: Reading, from: number): string | null {
   const { cursor } = reading;
   cursor.at = from;
   if (!cursor.fits("at|in|to|on|near|along|where|from")) return null;
-  while (!cursor.isBoundary() && (cursor.isWord() ? PLACE_WORDS.has(cursor.key()) : cursor.isNumber()))
+  while (
+    !cursor.isBoundary() &&
+    (cursor.isWord() ? PLACE_WORDS.has(cursor.key()) || cursor.fits("row|rnd|round") > 0 : cursor.isNumber())
+  )
     cursor.at += 1;
   return cursor.at > from + 1
     ? cursor.wordsFrom(from).replace(/^(at|in|to|on|near|along|from) (the )?/iu, "")

@@ -1,7 +1,9 @@
 import { readClaim } from "../claims.ts";
 import type { Claim, Clause } from "../tree.ts";
+import { readAmount } from "./amounts.ts";
 import type { Reading } from "./reading.ts";
 import { isStar } from "./repeats.ts";
+import { ROW } from "./rows-meant.ts";
 
 /** Words that bring a count: "total 24", "you will have 24". */
 const INTRODUCES =
@@ -58,6 +60,31 @@ export function readIntroducedClaim(reading: Reading): boolean {
     const ends =
       cursor.isBoundary() || cursor.fits(FOLLOWS) > 0 || endsWithTurningChain(reading) || cursor.isOpener();
     return ends ? { ...claim, span: cursor.spanFrom(start) } : null;
+  });
+  if (!found) return false;
+  reading.claims.push(found);
+  return true;
+}
+
+/** "After Rnd 2 and up to Rnd 5 = 450 dc", "at the end of Row 1 you will have 24 sts": the count of a row named with it. */
+export function readRowClaim(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (reading.depth > 0 || !cursor.fits("after|at|on|in|by")) return false;
+  const found = cursor.attempt(() => {
+    const start = cursor.at;
+    if (!cursor.accept("at|on|by the? end of") && !cursor.accept("after|on|in")) return null;
+    cursor.accept("the");
+    if (!cursor.accept(ROW)) return null;
+    const ofRow = readAmount(reading);
+    if (!ofRow) return null;
+    if (cursor.accept("and? up? to|through")) {
+      cursor.accept(ROW);
+      readAmount(reading);
+    }
+    cursor.accept(",");
+    if (!cursor.accept("=|:|-") && !cursor.fits("you|there|total")) return null;
+    const claim = readClaim(reading, false);
+    return claim && cursor.isBoundary() ? { ...claim, ofRow, span: cursor.spanFrom(start) } : null;
   });
   if (!found) return false;
   reading.claims.push(found);

@@ -121,7 +121,7 @@ export function readStop(reading: Reading, pair: boolean, bracket = false): Stop
   const limit = cursor.attempt(() => {
     cursor.accept(",");
     cursor.accept("rep|repeat");
-    cursor.accept("evenly|all");
+    cursor.accept("evenly");
     return readLimit(reading, (inner) => readTarget(inner));
   });
   if (limit) return { by: "limit", span: cursor.spanFrom(start), limit };

@@ -40,7 +40,8 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   if (repeat) cursor.accept("from");
   const rows = readRowsMeant(reading, as);
   if (!rows || ((work || carriesOn) && !worked(rows))) return null;
-  cursor.accept("alternately|in turn") || cursor.accept("alternately");
+  cursor.accept("pattern|patt");
+  cursor.accept("alternately");
   let until = readUntil(reading) ?? undefined;
   let times = until ? undefined : (readRowTimes(reading) ?? undefined);
   if (!until) until = readUntil(reading) ?? undefined;

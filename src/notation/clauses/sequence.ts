@@ -10,7 +10,7 @@ import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readT
 import { settleLists } from "./listed.ts";
 import { readNamedRows } from "./named-rows.ts";
 import { readPlaceFirst } from "./place-first.ts";
-import { readBareClaim, readIntroducedClaim, readShares } from "./printed-counts.ts";
+import { readBareClaim, readIntroducedClaim, readRowClaim, readShares } from "./printed-counts.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
 import { isSetUp, isStar, type RepeatWords, readRepeatWords, readStop } from "./repeats.ts";
 import { readLateEnding, readRepeatRows, readUntilAlone } from "./rows-meant.ts";
@@ -120,7 +120,8 @@ class Sequence {
       if (clauses.length > 0) this.bracket = { from, to: this.out.length, span: cursor.spanFrom(start) };
       return;
     }
-    if (this.introducedClaim() || this.made() || this.bareClaim() || this.counting()) return;
+    if (this.introducedClaim() || readRowClaim(reading) || this.made() || this.bareClaim() || this.counting())
+      return;
     const token = cursor.token();
     if (token?.is === "mark") {
       cursor.at += 1;

@@ -43,7 +43,11 @@ function readItem(reading: Reading, start: number): Item | null {
       cursor.accept("-");
       // "1. sc": a stop behind the number at the head of a step, as old leaflets print it.
       const head = cursor.tokens[before - 1];
-      if (cursor.isMark(".") && (!head || head.is === "mark") && stitchAt(cursor, reading, 1, false))
+      if (
+        cursor.isMark(".") &&
+        (!head || head.is === "mark" || (head.is === "word" && head.text.endsWith("."))) &&
+        stitchAt(cursor, reading, 1, false)
+      )
         cursor.at += 1;
       cursor.accept("x|more|of|regular|additional|complete|full|standard|normal|separate|individual");
     }
