@@ -18,9 +18,8 @@ export function headingLevels(
     .map((heading) => (typeof heading.style === "object" ? heading.style.hashes : 0))
     .filter((depth) => depth > 0);
   const top = depths.length > 0 ? Math.min(...new Set(depths)) : 0;
-  const capitals = headings.some(
-    (heading) => heading.style === "capitals" && !heading.finishing && !namesPart(nameOf(heading)),
-  );
+  const inCapitals = headings.filter((heading) => heading.style === "capitals" && !heading.finishing);
+  const capitals = inCapitals.length > 1 || inCapitals.some((heading) => !namesPart(nameOf(heading)));
   let underFinishing = false;
   let pieces = 0;
   for (const heading of headings) {
