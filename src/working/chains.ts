@@ -133,10 +133,10 @@ function startRow(hands: Hands, clause: ChainClause, chains: number, rest: reado
   if (clause.countsAs) {
     const { parts, throughout } = clause.countsAs;
     if (throughout) hands.table.meanings.say(chains, stitch, parts);
-    stand(hands, chains, parts);
+    stand(hands, chains, parts, stitch);
     return;
   }
-  stand(hands, chains, meaningOf(hands, chains, stitch, clause));
+  stand(hands, chains, meaningOf(hands, chains, stitch, clause), stitch);
 }
 
 /** The chain made before the turn, taken up at the start of the next row. */
@@ -223,7 +223,8 @@ export function readingsOf(chains: number, stitch: string | null): readonly (rea
 }
 
 /** Puts the chain at the row's start. A chain that counts takes the first place, unless the hook stands in a place already. */
-function stand(hands: Hands, chains: number, parts: readonly string[]): void {
+function stand(hands: Hands, chains: number, said: readonly string[], stitch: string | null = null): void {
+  const parts = said.map((part) => (part === "st" ? (stitch ?? hands.table.mainStitch()) : part));
   hands.stood = true;
   const first = parts[0];
   if (first === undefined) {
@@ -322,12 +323,12 @@ function chainsAhead(cursor: Cursor): number {
 function passedChains(hands: Hands, passed: number, stitch: string | null, target: Target): void {
   const saidHere = target.countsAs?.parts ?? hands.passedCountsAs;
   if (saidHere) {
-    standOnFoundation(hands, passed, saidHere);
+    standOnFoundation(hands, passed, saidHere, stitch);
     return;
   }
   const said = hands.table.meanings.said(passed, stitch);
   if (said) {
-    standOnFoundation(hands, passed, said);
+    standOnFoundation(hands, passed, said, stitch);
     return;
   }
   const readings = readingsOnFoundation(passed, stitch);
@@ -351,7 +352,13 @@ function readingsOnFoundation(passed: number, stitch: string | null): readonly (
   return readingsOf(passed, stitch);
 }
 
-function standOnFoundation(hands: Hands, passed: number, parts: readonly string[]): void {
+function standOnFoundation(
+  hands: Hands,
+  passed: number,
+  said: readonly string[],
+  stitch: string | null = null,
+): void {
+  const parts = said.map((part) => (part === "st" ? (stitch ?? hands.table.mainStitch()) : part));
   hands.stood = true;
   if (parts.length === 0) {
     hands.out.add(placeOf("ch", "turning", false, passed));

@@ -31,6 +31,7 @@ export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clau
   ) {
     // "Skip 3 ch, dc in next ch" on the foundation says the same as "dc in 4th ch from hook".
     const here = cursor.position();
+    if (clause.countsAs) hands.passedCountsAs = clause.countsAs.parts;
     startFromHook(hands, target, count + 1, rest, first.stitch);
     cursor.go(here);
     takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), count);

@@ -201,6 +201,7 @@ function enter(
       enterLast(hands, target, places ?? takes, clause);
       return spread(hands, clause, said, places, takes);
     case "nth":
+      if (clause.skippedCountsAs && !hands.stood) hands.passedCountsAs = clause.skippedCountsAs.parts;
       if (followsOn(hands, target, before)) return enterNext(hands, target, post, takes, once);
       enterNth(hands, target, after());
       return once;
