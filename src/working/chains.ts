@@ -5,7 +5,7 @@ import { type Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, type Place, placeOf } from "./place.ts";
 import { RING } from "./ring.ts";
-import { seekAny, takePlaces } from "./seeking.ts";
+import { type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { baseOf, firstStitch, partPlace } from "./units.ts";
 
@@ -261,9 +261,9 @@ export function startFromHook(
   stitchSaid?: string,
 ): void {
   const cursor = hands.needCursor(target.span);
-  const any = seekAny(cursor.edge, hands.table.manner);
+  const any = seek({ is: "chain" }, cursor.edge, hands.table.manner) as Seeker;
   const have = chainsAhead(cursor);
-  if (cursor.place?.role !== "foundation") {
+  if (have <= 0) {
     if (cursor.place?.role === "unknown" || cursor.place?.role === "ring")
       throw new Unknowable("no chain is known here");
     throw new Stuck({ is: "nothing-there", span: target.span, place: "chain" });
@@ -313,7 +313,7 @@ function chainsAhead(cursor: Cursor): number {
   let chains = -cursor.used;
   for (let run = cursor.run; run < cursor.edge.runs.length; run++)
     for (const place of cursor.edge.runs[run]?.unit ?? []) {
-      if (place.role !== "foundation") return chains;
+      if (place.role !== "foundation" && place.role !== "chain") return chains;
       chains += place.chains;
     }
   return chains;

@@ -14,9 +14,9 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
   const { stitch } = clause;
   if (hands.holding) return;
   hands.joined = true;
-  if (!hands.started && (hands.madeFoundation || clause.ring)) {
+  if (!hands.started && (hands.madeFoundation || clause.ring || hands.onFoundation())) {
     // A ring takes any number of stitches; a long chain joined without being twisted is a round of chains.
-    const chains = hands.madeFoundation?.length ?? 0;
+    const chains = (hands.madeFoundation ?? (hands.onFoundation() ? hands.below : null))?.length ?? 0;
     hands.ring = true;
     hands.moveTo(chains > RING_MOST ? closedChain(chains) : RING);
     hands.along = false;

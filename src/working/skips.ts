@@ -15,6 +15,15 @@ export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clau
     if (target.count || target.ref === "next" || target.ref === "here") return;
     throw new Unknowable("the edge is not known");
   }
+  if (clause.to && target.from === "hook") {
+    // "Beginning in 2nd ch from hook": the chains before it are passed as by a stitch that goes there.
+    const nth = target.nth ? hands.number(target.nth) : 1;
+    startFromHook(hands, target, nth, rest);
+    cursor.go({ run: 0, round: 0, at: 0, used: 0 });
+    takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), nth - 1);
+    hands.entered = "nowhere";
+    return;
+  }
   if (clause.to) {
     const seeker = needSeeker(hands, target);
     if (!goToNext(cursor, seeker)) nothingThere(hands, target);
