@@ -4,6 +4,8 @@ import type { ChainMeanings } from "./hands.ts";
 /** What the text says of its starting chains: in the notes, or beside a chain "here and throughout". */
 export class ChainMeaningsSaid implements ChainMeanings {
   private readonly beside = new Map<string, readonly string[]>();
+  /** What each row said beside its own chain, to tell a chain that is used two ways. */
+  private readonly ways = new Map<string, boolean>();
   /** Grows with every saying. */
   version = 0;
 
@@ -28,5 +30,14 @@ export class ChainMeaningsSaid implements ChainMeanings {
     this.beside.set(`${chains}:${stitch ?? ""}`, parts);
     if (stitch !== null) this.beside.set(`${chains}:`, parts);
     this.version++;
+  }
+
+  /** Notes what a row says of its chain; true where the text said otherwise before. */
+  differs(chains: number, stitch: string | null, counts: boolean): boolean {
+    const key = `${chains}:${stitch ?? ""}`;
+    const noted = this.said(chains, stitch);
+    const before = this.ways.get(key) ?? (noted === null ? undefined : noted.length > 0);
+    if (before === undefined) this.ways.set(key, counts);
+    return before !== undefined && before !== counts;
   }
 }

@@ -132,6 +132,15 @@ function startRow(hands: Hands, clause: ChainClause, chains: number, rest: reado
   const stitch = first === null ? null : baseOf(first);
   if (clause.countsAs) {
     const { parts, throughout } = clause.countsAs;
+    const counts = parts.length > 0;
+    if (hands.table.meanings.differs(chains, stitch, counts))
+      hands.troubles.push({
+        is: "chain-two-ways",
+        span: clause.countsAs.span,
+        chains,
+        stitch: stitch ?? "sc",
+        here: counts,
+      });
     if (throughout) hands.table.meanings.say(chains, stitch, parts);
     stand(hands, chains, parts, stitch);
     return;

@@ -27,12 +27,11 @@ export class Choices {
   }
 }
 
-/** How a pass over the document came out: fewer is better, compared from left to right. */
-export interface Verdict {
-  /** Rows and sizes in which something is wrong. */
+/** The readings settled on, and how the document came out under them. */
+export interface Settled<Outcome> {
+  readonly outcome: Outcome;
+  readonly choices: Choices;
   readonly wrong: number;
-  /** Sum of the reading numbers taken: the farther from the likelier readings, the larger. */
-  readonly unlikely: number;
 }
 
 /**
@@ -45,16 +44,10 @@ export function settleChoices<Outcome>(
   pass: (choices: Choices) => { readonly outcome: Outcome; readonly wrong: number },
   start: ReadonlyMap<string, number> = new Map(),
   mostPasses = 60,
-): {
-  readonly outcome: Outcome;
-  readonly choices: Choices;
-  readonly ties: readonly Form[];
-  readonly mattered: readonly Form[];
-} {
+): Settled<Outcome> {
   let choices = new Choices(start);
   let best = pass(choices);
   let passes = 1;
-  const mattered: Form[] = [];
   while (best.wrong > 0 && passes < mostPasses) {
     let bestChange: { form: Form; choices: Choices; result: typeof best } | null = null;
     for (const form of choices.met.values()) {
@@ -71,7 +64,6 @@ export function settleChoices<Outcome>(
     if (!bestChange) break;
     choices = bestChange.choices;
     best = bestChange.result;
-    mattered.push(bestChange.form);
   }
-  return { outcome: best.outcome, choices, ties: [], mattered };
+  return { outcome: best.outcome, choices, wrong: best.wrong };
 }

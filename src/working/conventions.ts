@@ -1,7 +1,9 @@
-import { sayList } from "../base/index.ts";
+import { type Finding, sayList } from "../base/index.ts";
 import { readingsOf } from "./chains.ts";
 import type { Choices } from "./choices.ts";
+import { readingChosen } from "./findings/index.ts";
 import { sayKind } from "./line-report.ts";
+import { sayRow, type WorkedSizes } from "./worked-sizes.ts";
 
 /** Says in sentences how the document was read where its words left it open; each is said once. */
 export function sayConventions(choices: Choices, terms: "US" | "UK"): string[] {
@@ -27,6 +29,41 @@ const SENTENCES: Readonly<Record<string, readonly (string | null)[]>> = {
   "times:star": [null, '"Rep from * N times" means N times in all.'],
   "times:star-pair": [null, "What stands between two stars is worked once more than is said."],
 };
+
+/** What a reading that is not the likelier one takes words for, and what else they could mean. */
+const CHOSEN: Readonly<Record<string, { readonly taken: string; readonly other: string }>> = {
+  "named-stitch-means-any": {
+    taken: "every stitch of the row below",
+    other: "the stitches of that name alone",
+  },
+  "as-many-in-as-many": { taken: "so many in each stitch", other: "one in each stitch" },
+  "count-alone": { taken: "all in one stitch", other: "one in each of so many stitches" },
+  "times:star": { taken: "so many times in all", other: "so many times after the first" },
+  "times:star-pair": { taken: "so many times after the first", other: "so many times in all" },
+  "n-alone": { taken: "all in one stitch", other: "one in each of so many stitches" },
+};
+
+/** A note for every form of words that had to be read in its less likely way; the counts come true only so. */
+export function chosenReadings(work: WorkedSizes, choices: Choices): Finding[] {
+  const findings: Finding[] = [];
+  for (const form of choices.met.values()) {
+    const chosen = CHOSEN[form.key];
+    if (!chosen || (choices.taken.get(form.key) ?? 0) === 0) continue;
+    const place = work.placed.find(
+      ({ instruction }) => instruction.span.from <= form.span.from && instruction.span.to >= form.span.to,
+    );
+    if (!place) continue;
+    const words = work.tree.text.slice(form.span.from, form.span.to).replace(/\s+/gu, " ").slice(0, 60);
+    const where = {
+      span: form.span,
+      piece: place.piece || null,
+      row: place.instruction.label?.words ?? null,
+      sizes: [],
+    };
+    findings.push(readingChosen.at(where, { row: sayRow(place), words, ...chosen }));
+  }
+  return findings;
+}
 
 function sayChain(key: string, reading: number, terms: "US" | "UK"): string | null {
   const chain = /^turning-chain:(\d+):(.+)$/.exec(key);

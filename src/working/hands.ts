@@ -21,6 +21,8 @@ export interface ChainMeanings {
   /** Codes it stands for; empty: it does not count; null: nothing was said. */
   said(chains: number, stitch: string | null): readonly string[] | null;
   say(chains: number, stitch: string | null, parts: readonly string[]): void;
+  /** Notes what a row says of its chain; true where the text said otherwise before. */
+  differs(chains: number, stitch: string | null, counts: boolean): boolean;
 }
 
 /** What lies on the maker's table beside the row: the size, the readings taken, the stitches the pattern defines. */

@@ -138,6 +138,7 @@ export class PieceWork {
     state.turnPending = after.turnsAfter > 0;
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;
+    state.lastJoined = after.joined;
     state.lastUnread = after.unknown !== null || isUnknown(edge);
     if (state.lastUnread) state.everUnread = true;
     this.keepPrinted(check);
@@ -179,6 +180,7 @@ export class PieceWork {
     const edge = isUnknown(last.edge) ? last.edge : new Edge(last.edge.runs, true);
     state.rows.push({ ...last, edge, round: true });
     state.edge = edge;
+    state.lastJoined = true;
   }
 
   /** Keeps a printed count that differed, to try the next row on it. */

@@ -54,6 +54,8 @@ export class PieceState {
   everUnread = false;
   /** Words of the last row were not understood. */
   lastUnread = false;
+  /** The last round ended with a join. */
+  lastJoined = false;
   /** Side that the last row's label tells. */
   lastSide: "RS" | "WS" | null = null;
   chainBefore: ChainBefore | null = null;

@@ -1,9 +1,9 @@
 import type { Finding } from "../base/index.ts";
 import type { Choices } from "./choices.ts";
-import { sayConventions } from "./conventions.ts";
+import { chosenReadings, sayConventions } from "./conventions.ts";
 import { reportLine } from "./line-report.ts";
-import { settleAllSides, sideFindings } from "./side-report.ts";
-import { reportTroubles } from "./trouble-report.ts";
+import { endingFindings, settleAllSides, sideFindings } from "./side-report.ts";
+import { reportTroubles, reportTrust } from "./trouble-report.ts";
 import type { WorkedLine, WorkedPattern } from "./worked.ts";
 import type { WorkedSizes } from "./worked-sizes.ts";
 
@@ -14,11 +14,17 @@ export function reportWork(work: WorkedSizes, choices: Choices): WorkedPattern {
   const findings: Finding[] = [];
   const pieces: { name: string; lines: WorkedLine[] }[] = [];
   placed.forEach((place, at) => {
-    findings.push(...reportTroubles(work, at), ...sideFindings(work, sides, at));
+    findings.push(
+      ...reportTroubles(work, at),
+      ...reportTrust(work, at),
+      ...sideFindings(work, sides, at),
+      ...endingFindings(work, sides, at),
+    );
     const line = reportLine(work, sides, at);
     const last = pieces[pieces.length - 1];
     if (last && placed[at - 1]?.pieceAt === place.pieceAt) last.lines.push(line);
     else pieces.push({ name: place.piece, lines: [line] });
   });
+  findings.push(...chosenReadings(work, choices));
   return { sizes: tree.sizes, pieces, findings, conventions: sayConventions(choices, tree.terms) };
 }

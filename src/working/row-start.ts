@@ -22,6 +22,8 @@ export interface TurningHabit {
   readonly written: boolean;
   /** A note says when to turn. */
   readonly noted: boolean;
+  /** Rounds end with a join, so that one without is an oversight; notes may say it once for all. */
+  readonly joined: boolean;
 }
 
 /**
@@ -51,6 +53,11 @@ export function startOfRow(
     // What was left for later by a row that was not read is not known.
     if (state.everUnread)
       return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
+    const nowhere = clauses.find(
+      (clause) => clause.kind === "join-yarn" && clause.target === null && !clause.where,
+    );
+    if (nowhere && state.held.length > 0 && !clauses.some((clause) => clause.kind === "skip"))
+      troubles.push({ is: "rejoin-nowhere", span: nowhere.span });
     const held = takeHeld(state, clauses);
     if (held) {
       const turned = side !== null && held.side !== null && side !== held.side;
@@ -87,8 +94,11 @@ export function startOfRow(
   if (turnsFirst && state.turnPending && habit.written) troubles.push({ is: "turn-doubled", span: place });
   if (turnsFirst || state.turnPending)
     return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
-  if (state.edge.closed)
+  if (state.edge.closed) {
+    if (habit.joined && round && state.wasRound && !state.lastJoined && !state.lastUnread)
+      troubles.push({ is: "join-missing", span: place });
     return { edge: state.edge, flips: state.flips, strand, turned: false, rejoined: false };
+  }
   if (round && state.wasRound)
     return { edge: state.edge, flips: state.flips, strand, turned: false, rejoined: false };
   // A flat row that nobody turned for: the work is turned all the same, since there is no other way on.

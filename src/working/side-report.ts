@@ -1,5 +1,6 @@
 import { type Finding, namesOf } from "../base/index.ts";
-import { sideContradictsTurns } from "./findings/index.ts";
+import type { Until } from "../notation/index.ts";
+import { endsOnOtherSide, sideContradictsTurns } from "./findings/index.ts";
 import type { LineOutcome } from "./maker.ts";
 import { type SideTold, type StrandSides, settleSides } from "./sides.ts";
 import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";
@@ -52,6 +53,34 @@ export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): F
         before: labelBefore(work, at),
         sizes: namesOf(tree.sizes, wrong),
       },
+    ),
+  ];
+}
+
+/** "Ending with a WS row", held against the side of the last row. */
+export function endingFindings(work: WorkedSizes, sides: SideTable, at: number): Finding[] {
+  const { tree, placed, outcomes } = work;
+  const { instruction, piece } = placed[at] as Placed;
+  const until = instruction.clauses
+    .map((clause) => ("until" in clause ? (clause.until as Until | undefined) : undefined))
+    .find((each) => each?.endingSide);
+  const asked = until?.endingSide;
+  if (!until || !asked || until.measure) return [];
+  const wrong = outcomes.flatMap((lines, size) => {
+    const outcome = lines[at] as LineOutcome;
+    if (!outcome.worked || outcome.rows === 0 || outcome.last === null) return [];
+    const side = sides.get(strandKey(size, outcome))?.sideAt(outcome.flips) ?? null;
+    return side !== null && side !== asked
+      ? [{ size: tree.sizes[size] ?? "", n: outcome.rows, index: size }]
+      : [];
+  });
+  if (wrong.length === 0) return [];
+  const row = sayRow(placed[at] as Placed);
+  const indices = tree.sizes.length === 1 ? [] : wrong.map(({ index }) => index);
+  return [
+    endsOnOtherSide.at(
+      { span: until.span, piece: piece || null, row: instruction.label?.words ?? null, sizes: indices },
+      { row, asked, rows: wrong.map(({ size, n }) => ({ size, n })) },
     ),
   ];
 }

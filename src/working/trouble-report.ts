@@ -18,6 +18,7 @@ import {
   repeatLeavesStitches,
   rowNotFound,
   stitchesLeftOver,
+  takenOnTrust,
   turnDoubled,
   turningChainTwoWays,
   turnMissing,
@@ -242,6 +243,29 @@ function say(
       ];
     }
   }
+}
+
+/** Lines whose count was taken from what is printed, since they could not be worked. */
+export function reportTrust(work: WorkedSizes, at: number): Finding[] {
+  const { tree, placed, outcomes } = work;
+  const here = placed[at] as Placed;
+  const sizes = outcomes.flatMap((lines, size) => ((lines[at] as LineOutcome).trust ? [size] : []));
+  const first = outcomes[sizes[0] ?? 0]?.[at];
+  // A line that is vouched for says so itself, and one that is at fault has its finding.
+  if (sizes.length === 0 || !first || here.instruction.answers.some((answer) => answer.is === "vouched"))
+    return [];
+  const row = sayRow(here);
+  const where = {
+    span: here.instruction.label?.span ?? here.instruction.span,
+    piece: here.piece || null,
+    row: here.instruction.label?.words ?? null,
+    sizes: tree.sizes.length === 1 ? [] : sizes,
+  };
+  const count = sizes.map((size) => ({
+    size: tree.sizes[size] ?? "",
+    n: totalOf(outcomes[size]?.[at] as LineOutcome, work.chainsCount),
+  }));
+  return [takenOnTrust.at(where, { row, count, because: first.unknown ?? "the row could not be worked" })];
 }
 
 /** "Row 11 ends with 66 sts; this row adds 2." */

@@ -1,11 +1,12 @@
 import type { Definition, PatternTree } from "../notation/index.ts";
-import { settleChoices } from "./choices.ts";
+import { type Choices, settleChoices } from "./choices.ts";
 import { chainsByNotes } from "./counting.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import { stopsMaker } from "./trouble.ts";
+import { sayUndecided, undecidedChains } from "./undecided.ts";
 import type { WorkedPattern } from "./worked.ts";
 import type { Placed } from "./worked-sizes.ts";
 
@@ -19,18 +20,22 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   );
   const specials = specialsOf(tree.definitions);
   const called = calledNames(tree);
+  const noted = (about: string): boolean => tree.notes.some((note) => note.says.about === about);
   const habit = {
     written: turnsAreWritten(placed),
-    noted: tree.notes.some((note) => note.says.about === "turn"),
+    noted: noted("turn"),
+    joined: !noted("join") && !noted("spiral") && joinsAreWritten(placed),
   };
   const sizes = tree.sizes.map((_, size) => size);
-  const settled = settleChoices((choices) => {
+  const work = (choices: Choices) => {
     const makers = sizes.map((size) => new Maker({ tree, size, choices, specials, habit, called }));
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
-  });
+  };
+  const settled = settleChoices(work);
   const chainsCount =
     chainsByNotes(tree.notes) ?? (settled.choices.taken.get("chains-in-counts") === 1 ? "all" : "none");
+  const undecided = undecidedChains(settled.choices, settled.wrong, (choices) => work(choices).wrong);
   const report = reportWork({ tree, placed, outcomes: settled.outcome.lines, chainsCount }, settled.choices);
   const seams = placed.flatMap(({ instruction, piece }) =>
     instruction.clauses.flatMap((clause) =>
@@ -39,7 +44,12 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   );
   return {
     ...report,
-    findings: [...report.findings, ...compareMirrored(tree, settled.outcome.pieces), ...seams],
+    findings: [
+      ...report.findings,
+      ...undecided.map((form) => sayUndecided(tree, form, settled.choices)),
+      ...compareMirrored(tree, settled.outcome.pieces),
+      ...seams,
+    ],
   };
 }
 
@@ -104,4 +114,25 @@ function turnsAreWritten(placed: readonly Placed[]): boolean {
     if (clauses.some((clause) => clause.kind === "turn")) turns++;
   }
   return rows >= 4 && turns / rows >= 0.7;
+}
+
+/** Whether rounds end with a join as a rule. */
+function joinsAreWritten(placed: readonly Placed[]): boolean {
+  let rounds = 0;
+  let joins = 0;
+  for (const { instruction } of placed) {
+    const { label, clauses } = instruction;
+    const told = clauses.some((clause) =>
+      ["repeat-rows", "even", "schedule", "do-not-join", "turn"].includes(clause.kind),
+    );
+    if (!label?.rounds || told) continue;
+    rounds++;
+    if (
+      clauses.some(
+        (clause) => clause.kind === "join" || (clause.kind === "work" && clause.stitch === "sl st"),
+      )
+    )
+      joins++;
+  }
+  return rounds >= 4 && joins / rounds >= 0.7;
 }
