@@ -4,7 +4,7 @@ import { readFindingPages } from "./scripts/manual.mjs";
 export default defineConfig({
   define: { FINDING_PAGES: JSON.stringify(readFindingPages()) },
   test: {
-    include: ["src/**/*.test.{ts,tsx}", "house/**/*.test.ts"],
+    include: ["src/**/*.test.{ts,tsx}", "house/**/*.test.ts", "tools/**/*.test.ts"],
     environment: "node",
     maxWorkers: 2,
     passWithNoTests: false,
