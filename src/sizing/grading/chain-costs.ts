@@ -11,6 +11,11 @@ export class ChainCosts {
   /** By size, then member. */
   private readonly target: Float64Array;
   private readonly weight: Float64Array;
+  /**
+   * What each k of a size costs besides its misses; 0 unless a search for sums sets it. Costs remain convex in k, so all
+   * that is said of misses below holds for tilted ones.
+   */
+  readonly tilt: Float64Array;
 
   constructor(
     problem: GradingProblem,
@@ -18,6 +23,7 @@ export class ChainCosts {
   ) {
     const { members } = chain;
     this.sizes = problem.sizes.length;
+    this.tilt = new Float64Array(this.sizes);
     this.members = members.length;
     this.unit = new Float64Array(members.length);
     this.factor = new Float64Array(members.length);
@@ -36,9 +42,9 @@ export class ChainCosts {
     }
   }
 
-  /** Weighted misses of all members. */
+  /** Weighted misses of all members, tilted. */
   miss(size: number, k: number): number {
-    let cost = 0;
+    let cost = this.tilt[size]! * k;
     for (let v = 0; v < this.members; v++) cost += this.missOf(v, size, k);
     return cost;
   }
@@ -70,10 +76,13 @@ export class ChainCosts {
   best(size: number, low: number, high: number): { readonly k: number; readonly cost: number } {
     let k = Number.NaN;
     let cost = Number.POSITIVE_INFINITY;
+    // A steep tilt may make a bound cheapest even where all wishes lie elsewhere.
+    if (this.tilt[size] !== 0) {
+      k = this.tilt[size]! > 0 ? low : high;
+      cost = this.miss(size, k);
+    }
     for (let v = 0; v < this.members; v++) {
-      const wish =
-        (this.target[size * this.members + v]! / this.unit[v]! - this.offset[v]!) / this.factor[v]!;
-      const floor = Math.floor(wish);
+      const floor = Math.floor(this.wishOf(v, size));
       for (let side = 0; side < 2; side++) {
         const here = Math.min(high, Math.max(low, floor + side));
         const costs = this.miss(size, here);
@@ -84,6 +93,28 @@ export class ChainCosts {
       }
     }
     return { k, cost };
+  }
+
+  /** The cheapest k that neighbouring sizes, from one to another, can have in common; between the bounds of all of them. */
+  bestInCommon(from: number, to: number): { readonly k: number; readonly cost: number } {
+    const { low, high } = this.chain;
+    const [least, most] = [Math.max(low[from]!, low[to]!), Math.min(high[from]!, high[to]!)];
+    let best = { k: Number.NaN, cost: Number.POSITIVE_INFINITY };
+    const weigh = (k: number) => {
+      let cost = 0;
+      for (let size = from; size <= to; size++) cost += this.miss(size, k);
+      if (cost < best.cost || (cost === best.cost && k > best.k)) best = { k, cost };
+    };
+    weigh(least);
+    weigh(most);
+    for (let size = from; size <= to; size++) {
+      for (let v = 0; v < this.members; v++) {
+        const wish = Math.floor(this.wishOf(v, size));
+        weigh(Math.min(most, Math.max(least, wish)));
+        weigh(Math.min(most, Math.max(least, wish + 1)));
+      }
+    }
+    return best;
   }
 
   /** The k of a size between two bounds whose largest weighted miss is smallest, and that miss. */
@@ -119,6 +150,11 @@ export class ChainCosts {
     while (a > low && this.miss(size, a - 1) <= most) a--;
     while (b < high && this.miss(size, b + 1) <= most) b++;
     return [a, b];
+  }
+
+  /** The k, seldom whole, at which a member measures what is wanted. */
+  private wishOf(v: number, size: number): number {
+    return (this.target[size * this.members + v]! / this.unit[v]! - this.offset[v]!) / this.factor[v]!;
   }
 
   private missOf(v: number, size: number, k: number): number {

@@ -1,9 +1,10 @@
-import { type Block, copyChains, keepsLink, narrowByLinks } from "./blocks.ts";
+import { type Block, copyChains, narrowByLinks } from "./blocks.ts";
 import { ChainCosts } from "./chain-costs.ts";
 import type { Chain, Model } from "./model.ts";
+import { priceLinks } from "./prices.ts";
 import type { GradingProblem } from "./problem.ts";
 import { remaindersAgree } from "./remainders.ts";
-import { type ChainAnswer, solveChain } from "./solve-chains.ts";
+import { excessOf, solveChain } from "./solve-chains.ts";
 import {
   bestTuples,
   cutTuples,
@@ -14,7 +15,7 @@ import {
   type TupleLayer,
   type TuplePath,
 } from "./solve-tuples.ts";
-import { TupleSearch } from "./tuples.ts";
+import { findTuples } from "./tuples.ts";
 
 /** What can be said about a block. Costs are in millionths. */
 export type BlockAnswer =
@@ -34,11 +35,12 @@ export type BlockAnswer =
   | { readonly kind: "unknown"; readonly floor: number };
 
 /** How much work is put into a block before it is left to a solver; steps, so that every machine stops alike. */
+const LIMIT = { tuples: 1200, steps: 60_000 };
+const MOST_STEPS = 6_000_000;
+/** Tuples of each size that a first answer is made from. */
 const BEAM = 40;
-const WIDE_BEAM = 600;
-const MOST_TUPLES = 4000;
-const MOST_SEARCH_STEPS = 400_000;
-const MOST_STEPS = 30_000_000;
+/** A first guess at what links cost, in millionths; doubled until there is an answer. */
+const FIRST_SPARE = 250_000;
 
 /**
  * Solves a block: a lone chain exactly; linked chains first as if there were no links, then over the tuples that keep them.
@@ -61,18 +63,7 @@ export function solveBlock(
   const chains = copyChains(own);
   if (!remaindersAgree(block.links, chains.length)) return { kind: "none" };
   if (!narrowByLinks(chains, block.links)) return { kind: "none" };
-  const alone = chains.map((chain) => solveChain(problem, chain));
-  if (alone.includes(null)) return { kind: "none" };
-  const free = alone as readonly ChainAnswer[];
-  const floor = free.reduce((sum, { cost }) => sum + cost, 0);
-  const sizes = problem.sizes.map((_, size) => size);
-  if (sizes.every((size) => block.links.every((link) => keepsLink(link, (chain) => free[chain]!.k[size]!)))) {
-    return proved(
-      free.map(({ k }) => k),
-      floor,
-    );
-  }
-  return searchTuples(problem, block, chains, floor, known);
+  return searchTuples(problem, block, chains, known);
 }
 
 /** The cost of an answer, from its k by chain and size. */
@@ -86,55 +77,90 @@ export function costOfBlock(
 
 function searchTuples(
   problem: GradingProblem,
-  block: Block,
+  { links }: Block,
   chains: readonly Chain[],
-  freeFloor: number,
   known: readonly (readonly number[])[] | undefined,
 ): BlockAnswer {
-  const costs = chains.map((chain) => new ChainCosts(problem, chain));
-  const hair = costs.reduce((sum, one) => sum + one.hair, 0) * problem.sizes.length;
-  const searches = problem.sizes.map((_, size) => new TupleSearch(chains, costs, block.links, size));
-  const limit = { tuples: MOST_TUPLES, steps: MOST_SEARCH_STEPS };
+  const plain = chains.map((chain) => new ChainCosts(problem, chain));
+  const tilted = chains.map((chain) => new ChainCosts(problem, chain));
+  const priced = priceLinks(tilted, links);
+  const { floor, answers, paid } = priced;
   let best: TupleAnswer | null =
     known === undefined ? null : { path: turned(known), cost: costOfBlock(problem, chains, known) };
-  let floors: readonly number[] = [];
-  for (const enough of [BEAM, WIDE_BEAM]) {
-    const found = searches.map((search) => search.cheapest(enough, limit));
-    if (found.some(({ tuples, whole }) => whole && tuples.length === 0)) return { kind: "none" };
-    if (found.some(({ tuples }) => tuples.length === 0)) return bestSoFar(best, freeFloor);
-    const layers = found.map(({ tuples }) => layerOfTuples(tuples, chains.length));
-    floors = found.map(({ tuples, complete }, size) =>
-      complete
-        ? tuples.reduce((least, { cost }) => Math.min(least, cost), Number.POSITIVE_INFINITY)
-        : searches[size]!.floor,
-    );
-    best = cheaper(best, beam(layers, chains, BEAM));
-    if (best !== null) break;
-    if (found.every(({ whole }) => whole)) return { kind: "none" };
-  }
-  const sum = floors.reduce((all, one) => all + one, 0);
-  if (best === null) return { kind: "unknown", floor: Math.max(freeFloor, sum) };
+  const hair = plain.reduce((sum, one) => sum + 2 * (one.hair + 1) * one.sizes, 0);
 
-  const ceiling = best.cost + hair;
-  const all = searches.map((search, size) => search.upTo(ceiling - sum + floors[size]!, limit));
-  const floor = Math.max(freeFloor, sum);
-  if (!all.every(({ complete }) => complete)) return bestSoFar(best, floor);
-  let layers: readonly TupleLayer[] = all.map(({ tuples }) => layerOfTuples(tuples, chains.length));
+  /** All tuples that may be part of an answer that costs at most `spare` more than the floor. */
+  const layersWithin = (spare: number) => {
+    const excess = tilted.map((one, i) => excessOf(one, answers[i]!.cost, spare + hair));
+    const found = problem.sizes.map((_, size) =>
+      findTuples(
+        excess.map((one) => one[size]!),
+        links,
+        spare + hair,
+        LIMIT,
+      ),
+    );
+    const layers = found.map(({ tuples }, size) =>
+      layerOfTuples(
+        tuples,
+        chains.length,
+        (tuple) => plain.reduce((sum, one, i) => sum + one.miss(size, tuple[i]!), 0),
+        (tuple) => tilted.reduce((sum, one, i) => sum + one.miss(size, tuple[i]!), -paid[size]!),
+      ),
+    );
+    return { layers, complete: found.every(({ complete }) => complete) };
+  };
+
+  // An answer, any answer: what is spared is doubled until there is one, or all there is was looked at, or enough was.
+  const everything = dearest(plain) - floor;
+  let grow = 2;
+  for (let spare = FIRST_SPARE; best === null; spare *= grow) {
+    const { layers, complete } = layersWithin(spare);
+    best = beam(layers, chains);
+    if (best !== null) break;
+    if (complete && spare > everything) return { kind: "none" };
+    if (complete) continue;
+    // Too many tuples, none of which go together: a little less room may show fewer but better ones.
+    if (grow < 1.1) return { kind: "unknown", floor };
+    spare /= grow;
+    grow = Math.sqrt(grow);
+  }
+
+  let { layers, complete } = layersWithin(best.cost - floor);
+  if (!complete) {
+    // Too many to look at all; the best of a part may still bring the ceiling down far enough.
+    best = cheaper(best, beam(layers, chains))!;
+    ({ layers, complete } = layersWithin(best.cost - floor));
+    if (!complete) return bestSoFar(best, floor);
+  }
   for (;;) {
-    layers = cutTuples(layers, chains, best.cost + hair);
+    layers = [...cutTuples(layers, chains, best.cost + hair)];
     const exact = solveTupleLayers(layers, chains, best.cost + hair, MOST_STEPS);
     if (exact === null) return bestSoFar(best, floor);
     if (exact !== "too many") return proved(turned(exact.path), exact.cost);
-    const better = beam(layers, chains, BEAM);
+    const better = beam(layers, chains);
     if (better === null || better.cost >= best.cost) return bestSoFar(best, floor);
     best = better;
   }
 }
 
+/** More than any k within bounds can cost. */
+function dearest(costs: readonly ChainCosts[]): number {
+  let sum = 1;
+  for (const one of costs) {
+    const { low, high, steady } = one.chain;
+    const span = Math.max(...high) - Math.min(...low);
+    for (const size of low.keys()) {
+      sum += Math.max(one.miss(size, low[size]!), one.miss(size, high[size]!)) + 2 * steady * span;
+    }
+  }
+  return sum;
+}
+
 /** The best way through the most promising tuples, or any way in order. */
-function beam(layers: readonly TupleLayer[], chains: readonly Chain[], width: number): TupleAnswer | null {
+function beam(layers: readonly TupleLayer[], chains: readonly Chain[]): TupleAnswer | null {
   const few = solveTupleLayers(
-    bestTuples(layers, chains, width),
+    bestTuples(layers, chains, BEAM),
     chains,
     Number.POSITIVE_INFINITY,
     MOST_STEPS,

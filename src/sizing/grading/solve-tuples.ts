@@ -16,6 +16,8 @@ export interface TupleLayer {
   /** k by tuple, then chain. */
   readonly k: Int32Array;
   readonly cost: Float64Array;
+  /** The cost with all links priced, see `priceLinks`: never above `cost`, and what nothing after it can fall below. */
+  readonly floor: Float64Array;
 }
 
 /** The cheapest that the sizes before and after can be, for each tuple of each size, changes of step left out. */
@@ -24,15 +26,30 @@ interface Bounds {
   readonly after: readonly Float64Array[];
 }
 
-/** Puts tuples in the order in which ties are settled: more counts in the first chain first, then in the next. */
-export function layerOfTuples(tuples: readonly Tuple[], chains: number): TupleLayer {
+/**
+ * Puts tuples in the order in which ties are settled: more counts in the first chain first, then in the next.
+ *
+ * @param cost   by tuple
+ * @param floor  by tuple
+ */
+export function layerOfTuples(
+  tuples: readonly Tuple[],
+  chains: number,
+  cost: (tuple: Tuple) => number,
+  floor: (tuple: Tuple) => number,
+): TupleLayer {
   const sorted = [...tuples].sort((a, b) => {
-    for (let i = 0; i < chains; i++) if (a.k[i] !== b.k[i]) return b.k[i]! - a.k[i]!;
+    for (let i = 0; i < chains; i++) if (a[i] !== b[i]) return b[i]! - a[i]!;
     return 0;
   });
   const k = new Int32Array(sorted.length * chains);
-  for (const [t, tuple] of sorted.entries()) k.set(tuple.k, t * chains);
-  return { count: sorted.length, k, cost: Float64Array.from(sorted, ({ cost }) => cost) };
+  for (const [t, tuple] of sorted.entries()) k.set(tuple, t * chains);
+  return {
+    count: sorted.length,
+    k,
+    cost: Float64Array.from(sorted, cost),
+    floor: Float64Array.from(sorted, floor),
+  };
 }
 
 /** The cheapest way in order, changes of step left out of the choice but not of the cost; null when there is none. */
@@ -44,7 +61,7 @@ export function firstPath(layers: readonly TupleLayer[], chains: readonly Chain[
     let least = Number.POSITIVE_INFINITY;
     for (let t = 0; t < layers[s]!.count; t++) {
       if (s > 0 && !inOrder(layers[s - 1]!, path[s - 1]!, layers[s]!, t, chains)) continue;
-      const cost = layers[s]!.cost[t]! + after[s]![t]!;
+      const cost = layers[s]!.floor[t]! + after[s]![t]!;
       if (cost < least) [least, best] = [cost, t];
     }
     if (best < 0) return null;
@@ -61,7 +78,7 @@ export function cutTuples(
 ): readonly TupleLayer[] {
   const { before, after } = boundsOf(layers, chains);
   return layers.map((layer, s) =>
-    pick(layer, chains.length, (t) => before[s]![t]! + layer.cost[t]! + after[s]![t]! <= ceiling),
+    pick(layer, chains.length, (t) => before[s]![t]! + layer.floor[t]! + after[s]![t]! <= ceiling),
   );
 }
 
@@ -73,7 +90,7 @@ export function bestTuples(
 ): readonly TupleLayer[] {
   const { before, after } = boundsOf(layers, chains);
   return layers.map((layer, s) => {
-    const through = Array.from(layer.cost, (cost, t) => before[s]![t]! + cost + after[s]![t]!);
+    const through = Array.from(layer.floor, (cost, t) => before[s]![t]! + cost + after[s]![t]!);
     const limit = [...through].sort((a, b) => a - b)[most - 1] ?? Number.POSITIVE_INFINITY;
     let room = most;
     return pick(
@@ -99,11 +116,15 @@ export function solveTupleLayers(
 ): TupleAnswer | null | "too many" {
   const n = chains.length;
   const last = layers.length - 1;
-  const bounds = boundsOf(layers, chains);
   if (last === 0) {
-    const cheapest = firstPath(layers, chains);
-    return cheapest === null || cheapest.cost > ceiling ? null : cheapest;
+    let cheapest = 0;
+    for (let t = 1; t < layers[0]!.count; t++)
+      if (layers[0]!.cost[t]! < layers[0]!.cost[cheapest]!) cheapest = t;
+    return layers[0]!.count > 0 && layers[0]!.cost[cheapest]! <= ceiling
+      ? answerOf(layers, chains, [cheapest])
+      : null;
   }
+  const bounds = boundsOf(layers, chains);
   // next[s][a]: tuples of size s + 1 that may follow tuple a of size s.
   const next: number[][][] = [];
   for (let s = 0; s < last; s++) next.push(followers(layers, chains, bounds, s, ceiling));
@@ -160,12 +181,12 @@ function boundsOf(layers: readonly TupleLayer[], chains: readonly Chain[]): Boun
   const free = chains.every(({ up, down }) => !up && !down);
   for (let s = 1; s < layers.length; s++) {
     const [left, right] = [layers[s - 1]!, layers[s]!];
-    const costs = Float64Array.from(left.cost, (cost, a) => cost + before[s - 1]![a]!);
+    const costs = Float64Array.from(left.floor, (cost, a) => cost + before[s - 1]![a]!);
     cheapestBeside(costs, right.count, before[s]!, free, (a, b) => inOrder(left, a, right, b, chains));
   }
   for (let s = layers.length - 2; s >= 0; s--) {
     const [left, right] = [layers[s]!, layers[s + 1]!];
-    const costs = Float64Array.from(right.cost, (cost, b) => cost + after[s + 1]![b]!);
+    const costs = Float64Array.from(right.floor, (cost, b) => cost + after[s + 1]![b]!);
     cheapestBeside(costs, left.count, after[s]!, free, (b, a) => inOrder(left, a, right, b, chains));
   }
   return { before, after };
@@ -195,10 +216,10 @@ function followers(
 ): number[][] {
   const [left, right] = [layers[s]!, layers[s + 1]!];
   return Array.from({ length: left.count }, (_, a) => {
-    const spare = ceiling - before[s]![a]! - left.cost[a]!;
+    const spare = ceiling - before[s]![a]! - left.floor[a]!;
     const list: number[] = [];
     for (let b = 0; b < right.count; b++) {
-      if (right.cost[b]! + after[s + 1]![b]! <= spare && inOrder(left, a, right, b, chains)) list.push(b);
+      if (right.floor[b]! + after[s + 1]![b]! <= spare && inOrder(left, a, right, b, chains)) list.push(b);
     }
     return list;
   });
@@ -241,7 +262,12 @@ function pick(layer: TupleLayer, n: number, keep: (t: number) => boolean): Tuple
   const kept = Array.from(layer.cost.keys()).filter(keep);
   const k = new Int32Array(kept.length * n);
   for (const [i, t] of kept.entries()) k.set(layer.k.subarray(t * n, t * n + n), i * n);
-  return { count: kept.length, k, cost: Float64Array.from(kept, (t) => layer.cost[t]!) };
+  return {
+    count: kept.length,
+    k,
+    cost: Float64Array.from(kept, (t) => layer.cost[t]!),
+    floor: Float64Array.from(kept, (t) => layer.floor[t]!),
+  };
 }
 
 function answerOf(
