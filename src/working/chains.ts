@@ -65,7 +65,7 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     startRow(hands, clause, chains, rest);
     return;
   }
-  if (hands.started && endsRow(rest)) {
+  if (hands.started && endsRow(rest, hands.joined)) {
     hands.chainAfter = { chains, parts: clause.countsAs?.parts ?? null, span: clause.span };
     if (clause.countsAs?.throughout) hands.table.meanings.say(chains, null, clause.countsAs.parts);
     return;
@@ -108,8 +108,8 @@ function foundation(hands: Hands, chains: number): void {
 }
 
 /** Nothing but the turn, fastening off and the like comes after. */
-function endsRow(rest: readonly Clause[]): boolean {
-  let turns = false;
+function endsRow(rest: readonly Clause[], joined: boolean): boolean {
+  let turns = joined;
   for (const clause of rest) {
     if (clause.kind === "turn") turns = true;
     else if (

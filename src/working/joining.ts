@@ -46,6 +46,8 @@ function closeWithSpace(out: EdgeMaker, chains: number): void {
 /** Joins the yarn at a place; the row begins there. */
 export function joinYarn(hands: Hands, clause: JoinYarnClause): void {
   const { target } = clause;
+  // "Join A with sl st in first sc" at the end of a round closes it too.
+  if (hands.started && (target?.ref === "first" || target?.what.is === "turning-chain")) hands.joined = true;
   if (!hands.cursor || hands.started) return;
   if (target?.what.is === "free-loop") {
     goToFreeLoops(hands, target);
