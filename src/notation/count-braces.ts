@@ -12,6 +12,18 @@ export interface CountFound {
 
 const BRACES = /\{([^{}\n]{1,200})\}/y;
 
+/**
+ * The text with every count in braces as a list of numbers of the same length, "{body sts}" as "1 (111111)": what tells an
+ * instruction from talk, and a count from other words, knows lists.
+ */
+export function countsAsLists(flat: string): string {
+  return flat.replace(/\{\s{0,4}[a-z][^{}\n]{0,198}\}/gi, ({ length }) => {
+    if (length < 5) return "1".repeat(length);
+    const inside = Math.min(60, length - 4);
+    return `1 (${"1".repeat(inside)})`.padEnd(length);
+  });
+}
+
 /** The count in braces at `at`, or null where the braces hold something else, such as the count of a row ("{24}", "{24 sts}"). */
 export function readCount(
   text: string,

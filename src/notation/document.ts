@@ -1,6 +1,7 @@
 import type { Span } from "../base/index.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
+import { countsAsLists } from "./count-braces.ts";
 import { readDefinitions } from "./definitions.ts";
 import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
 import { type BareNumbers, bareNumbers, findLabels, type LabelAt } from "./find-labels.ts";
@@ -62,7 +63,8 @@ export interface Cut {
  * @param lines  its lines from `begin` on, what stands before being front matter
  */
 export function cutDocument(text: string, plain: string, lines: readonly Line[], place: DocumentPlace): Cut {
-  const { blocks, flat } = joinBlocks(plain, lines);
+  const { blocks, flat: joined } = joinBlocks(plain, lines);
+  const flat = place.counts ? countsAsLists(joined) : joined;
   const cutter = new Cutter(text, flat, blocks, place, bareNumbers(flat, blocks));
   return { units: cutter.run(), flat };
 }
