@@ -2,6 +2,7 @@ import { type Finding, namesOf } from "../base/index.ts";
 import type { Until } from "../notation/index.ts";
 import { endsOnOtherSide, sideContradictsTurns } from "./findings/index.ts";
 import type { LineOutcome } from "./maker.ts";
+import { editSideTag, withEdit } from "./mend.ts";
 import { type SideTold, type StrandSides, settleSides } from "./sides.ts";
 import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";
 
@@ -43,17 +44,18 @@ export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): F
   });
   if (wrong.length === 0) return [];
   const row = sayRow(placed[at] as Placed);
+  const finding = sideContradictsTurns.at(
+    { span: instruction.label?.span ?? instruction.span, piece, row, sizes: wrong },
+    {
+      row,
+      written: side,
+      worked: side === "RS" ? "WS" : "RS",
+      before: labelBefore(work, at),
+      sizes: namesOf(tree.sizes, wrong),
+    },
+  );
   return [
-    sideContradictsTurns.at(
-      { span: instruction.label?.span ?? instruction.span, piece, row, sizes: wrong },
-      {
-        row,
-        written: side,
-        worked: side === "RS" ? "WS" : "RS",
-        before: labelBefore(work, at),
-        sizes: namesOf(tree.sizes, wrong),
-      },
-    ),
+    withEdit(finding, 0, wrong.length === tree.sizes.length ? editSideTag(tree.text, instruction) : null),
   ];
 }
 

@@ -27,6 +27,7 @@ import {
 } from "./findings/index.ts";
 import { sayKind, totalOf } from "./line-report.ts";
 import type { LineOutcome } from "./maker.ts";
+import { claimedAmount, editAmount, withEdit } from "./mend.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";
@@ -220,16 +221,18 @@ function say(
           elsewhere: first.here ? "does not count" : "counts",
         }),
       ];
-    case "count-differs":
-      return [
-        countDiffers.at(where, {
-          row,
-          of: first.of === null ? null : sayKind(first.of, tree.terms),
-          printed: sized((t: Of<"count-differs">) => t.printed),
-          worked: sized((t: Of<"count-differs">) => t.worked),
-          how: howItComes(work, at, sizes[0] as number),
-        }),
-      ];
+    case "count-differs": {
+      const finding = countDiffers.at(where, {
+        row,
+        of: first.of === null ? null : sayKind(first.of, tree.terms),
+        printed: sized((t: Of<"count-differs">) => t.printed),
+        worked: sized((t: Of<"count-differs">) => t.worked),
+        how: howItComes(work, at, sizes[0] as number),
+      });
+      const amount = claimedAmount(here.instruction, first.span.from, first.span.to);
+      const wanted = new Map(sizes.map((size, i) => [size, (troubles[i] as Of<"count-differs">).worked]));
+      return [withEdit(finding, 0, amount && editAmount(tree.text, amount, wanted, tree.sizes.length))];
+    }
     case "repeated-row": {
       const inner = troubles.map((trouble) => (trouble as Of<"repeated-row">).inner);
       const said = say(work, at, inner, sizes)[0];
@@ -252,7 +255,12 @@ export function reportTrust(work: WorkedSizes, at: number): Finding[] {
   const sizes = outcomes.flatMap((lines, size) => ((lines[at] as LineOutcome).trust ? [size] : []));
   const first = outcomes[sizes[0] ?? 0]?.[at];
   // A line that is vouched for says so itself, and one that is at fault has its finding.
-  if (sizes.length === 0 || !first || here.instruction.answers.some((answer) => answer.is === "vouched"))
+  if (
+    sizes.length === 0 ||
+    !first ||
+    first.troubles.length > 0 ||
+    here.instruction.answers.some((answer) => answer.is === "vouched")
+  )
     return [];
   const row = sayRow(here);
   const where = {
