@@ -16,7 +16,11 @@ interface Settled {
  * Holds the designer's answers against the findings. A finding that stands inside the row of an answer is answered, unless the
  * answer names another code or its stamp tells that the row or its counts have changed since; then the answer is open again.
  */
-export function settleAnswers(tree: PatternTree, worked: WorkedPattern, findings: readonly Finding[]): Settled {
+export function settleAnswers(
+  tree: PatternTree,
+  worked: WorkedPattern,
+  findings: readonly Finding[],
+): Settled {
   const left = new Set(findings);
   const answered: AnsweredFinding[] = [];
   const vouched: VouchedLine[] = [];
@@ -30,7 +34,12 @@ export function settleAnswers(tree: PatternTree, worked: WorkedPattern, findings
       if (!place) return;
       for (const answer of instruction.answers) {
         const row = place.line.label || "This line";
-        const where = { span: answer.span, piece: place.piece || null, row: place.line.label || null, sizes: [] };
+        const where = {
+          span: answer.span,
+          piece: place.piece || null,
+          row: place.line.label || null,
+          sizes: [],
+        };
         const stamp = stampOf(tree.text, instruction, place.line);
         if (answer.stamp !== null && answer.stamp !== stamp) {
           raised.push(answerReopened.at(where, { row, reason: answer.reason }));
@@ -39,7 +48,9 @@ export function settleAnswers(tree: PatternTree, worked: WorkedPattern, findings
         if (answer.stamp === null) unstamped.push({ answer, edit: stampEdit(tree.text, answer, stamp) });
         if (answer.is === "vouched") {
           vouched.push({ piece: place.piece, row, answer });
-          for (const finding of left) if (finding.code === "lines/not-understood" && standsIn(finding, instruction)) left.delete(finding);
+          for (const finding of left)
+            if (finding.code === "lines/not-understood" && standsIn(finding, instruction))
+              left.delete(finding);
           continue;
         }
         const meant = [...left].filter((finding) => answers(answer, finding, instruction, place.line));
@@ -55,7 +66,10 @@ export function settleAnswers(tree: PatternTree, worked: WorkedPattern, findings
 
 function answers(answer: Answer, finding: Finding, instruction: Instruction, line: WorkedLine): boolean {
   if (answer.code !== undefined && answer.code !== finding.code) return false;
-  return standsIn(finding, instruction) && (finding.row === null || finding.row === line.label || line.label === "");
+  return (
+    standsIn(finding, instruction) &&
+    (finding.row === null || finding.row === line.label || line.label === "")
+  );
 }
 
 const standsIn = (finding: Finding, instruction: Instruction): boolean =>

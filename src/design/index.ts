@@ -1,2 +1,15 @@
+export type { Choice } from "./document/choice.ts";
+export type { DesignProof, ProvedCount, ProvedTie } from "./document/design-proof.ts";
+export type {
+  Body,
+  Count,
+  DesignTable,
+  Ease,
+  Fabric,
+  PlannedMeasure,
+  Tie,
+  Yarn,
+} from "./document/document.ts";
+export type { FinishedMeasure, MadeFrom } from "./document/finished.ts";
 export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
 export { applyEdits, proveDesign } from "./prove.ts";

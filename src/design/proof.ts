@@ -1,6 +1,7 @@
 import type { Edit, Finding, SizeRun } from "../base/index.ts";
 import type { Answer, PatternTree } from "../notation/index.ts";
 import type { WorkedPattern } from "../working/index.ts";
+import type { DesignProof } from "./document/design-proof.ts";
 
 /** How much of a pattern was read and proved, in written instruction lines. */
 export interface Coverage {
@@ -32,8 +33,8 @@ export interface UnstampedAnswer {
   readonly edit: Edit;
 }
 
-/** The whole story of a design, as proved. */
-export interface Proof {
+/** The whole story of a design, as proved. What stands in its table at the head is there only where it has one. */
+export interface Proof extends Partial<DesignProof> {
   readonly text: string;
   readonly title: string;
   readonly terms: "US" | "UK";

@@ -2,6 +2,8 @@ import type { Edit, Finding } from "../base/index.ts";
 import { inspectTree, type PatternTree, type ReadOptions, readPattern } from "../notation/index.ts";
 import { type WorkedPattern, workPattern } from "../working/index.ts";
 import { settleAnswers } from "./answers.ts";
+import type { DesignTable } from "./document/document.ts";
+import { proveTable, type TableReader, tableReader } from "./document/prove-table.ts";
 import type { Coverage, Proof } from "./proof.ts";
 
 /** Remedies whose edits are tried on the whole design; beyond this many the designer mends what is there first. */
@@ -12,14 +14,17 @@ const MOST_TRIED = 24;
  * text. A remedy keeps its edits only where the whole design, proved with them, has fewer errors and warnings and no new ones.
  */
 export function proveDesign(text: string, options: ReadOptions = {}): Proof {
-  const proof = proveOnce(text, options);
+  // Remedies change rows, hardly ever the table, so a table is read once.
+  const tables = tableReader();
+  const proof = proveOnce(text, options, tables);
   let tried = 0;
   const findings = proof.findings.map((finding) => {
     if (!finding.todo.some((remedy) => remedy.edits)) return finding;
     return {
       ...finding,
       todo: finding.todo.map((remedy) => {
-        if (!remedy.edits || (tried++ < MOST_TRIED && mends(proof, finding, remedy.edits, options))) return remedy;
+        if (!remedy.edits || (tried++ < MOST_TRIED && mends(proof, finding, remedy.edits, options, tables)))
+          return remedy;
         return { say: remedy.say };
       }),
     };
@@ -27,37 +32,66 @@ export function proveDesign(text: string, options: ReadOptions = {}): Proof {
   return { ...proof, findings };
 }
 
-function proveOnce(text: string, options: ReadOptions): Proof {
-  const tree = readPattern(text, options);
+function proveOnce(text: string, options: ReadOptions, tables: TableReader): Proof {
+  const table = tables(text, options);
+  const tree = readPattern(text, table ? readOptions(table, options) : options);
   const worked = workPattern(tree);
   const found = [...inspectTree(tree), ...worked.findings];
   const settled = settleAnswers(tree, worked, found);
+  const design = table && proveTable(table, tree, worked);
   return {
     text,
-    title: tree.title,
+    title: table?.title ?? tree.title,
     terms: tree.terms,
     sizes: tree.sizes,
     tree,
     worked,
+    ...(design?.proof ?? {}),
     ...settled,
-    findings: [...settled.findings].sort(byPlace),
+    answered: [...settled.answered, ...(design?.answered ?? [])],
+    unstamped: [...settled.unstamped, ...(design?.unstamped ?? [])],
+    findings: [...settled.findings, ...(design?.findings ?? [])].sort(byPlace),
     coverage: coverageOf(tree, worked),
+  };
+}
+
+/** What the table at the head tells the reader of the rows. */
+function readOptions(table: DesignTable, options: ReadOptions): ReadOptions {
+  const terms = table.terms ?? options.terms;
+  return {
+    ...options,
+    ...(terms ? { terms } : {}),
+    sizes: table.sizes,
+    counts: new Map(table.counts.map(({ name, values }) => [name, values ?? []] as const)),
   };
 }
 
 const SEVERITIES = ["error", "warning", "note"];
 
 const byPlace = (a: Finding, b: Finding): number =>
-  a.span.from - b.span.from || SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity) || a.code.localeCompare(b.code);
+  a.span.from - b.span.from ||
+  SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity) ||
+  a.code.localeCompare(b.code);
 
 /** Whether the design with the edits has fewer errors and warnings, none of them new in kind and row. */
-function mends(proof: Proof, finding: Finding, edits: readonly Edit[], options: ReadOptions): boolean {
-  const after = proveOnce(applyEdits(proof.text, edits), options);
-  const serious = (findings: readonly Finding[]): Finding[] => findings.filter((one) => one.severity !== "note");
+function mends(
+  proof: Proof,
+  finding: Finding,
+  edits: readonly Edit[],
+  options: ReadOptions,
+  tables: TableReader,
+): boolean {
+  const after = proveOnce(applyEdits(proof.text, edits), options, tables);
+  const serious = (findings: readonly Finding[]): Finding[] =>
+    findings.filter((one) => one.severity !== "note");
   const key = (one: Finding): string => `${one.code}|${one.piece}|${one.row}|${one.sizes.join()}`;
   const before = new Set(serious(proof.findings).map(key));
   const now = serious(after.findings);
-  return now.length < serious(proof.findings).length && now.every((one) => before.has(key(one))) && !now.some((one) => key(one) === key(finding));
+  return (
+    now.length < serious(proof.findings).length &&
+    now.every((one) => before.has(key(one))) &&
+    !now.some((one) => key(one) === key(finding))
+  );
 }
 
 /** The text with edits made; they must not overlap. */

@@ -11,6 +11,9 @@ export function stampOf(text: string, instruction: Instruction, line: WorkedLine
   return hashOf(`${words}|${line.stitches.join(",")}`);
 }
 
+/** The stamp of any words: a change of one sign changes it. */
+export const stampOfWords = (words: string): string => hashOf(words.replace(/\s+/gu, " ").trim());
+
 /** FNV-1a, 32 bits, in base 32 without letters that look like digits. Source: the published FNV parameters, from memory. */
 function hashOf(words: string): string {
   let hash = 0x811c9dc5;

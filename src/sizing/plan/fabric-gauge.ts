@@ -6,8 +6,8 @@ export interface FabricGauge {
   /** cm a stitch, and cm a row, each with its standard uncertainty. */
   readonly stitchWidth: Estimate;
   readonly rowHeight: Estimate;
-  /** Width pulled out over width at rest; null where it was not measured. */
-  readonly stretch: number | null;
+  /** Length pulled out over length at rest, across the stitches and along the rows; null where it was not measured. */
+  readonly stretch: { readonly stitches: number | null; readonly rows: number | null };
   /** Whether it was measured after a wash. */
   readonly washed: boolean;
 }
@@ -40,16 +40,24 @@ export function gaugeOfFabric(
     );
     return { value, u };
   };
-  const stretches = used.flatMap(({ swatch, reading }) => stretchOf(swatch, reading) ?? []);
+  const stretch = (of: "stitches" | "rows"): number | null => {
+    const found = used.flatMap(({ swatch, reading }) => stretchOf(swatch, reading, of) ?? []);
+    return found.length > 0 ? found.reduce((sum, one) => sum + one, 0) / found.length : null;
+  };
   return {
     stitchWidth: estimate("stitches"),
     rowHeight: estimate("rows"),
-    stretch: stretches.length > 0 ? stretches.reduce((sum, one) => sum + one, 0) / stretches.length : null,
+    stretch: { stitches: stretch("stitches"), rows: stretch("rows") },
     washed: washed.length > 0,
   };
 }
 
-function stretchOf(swatch: Swatch, rest: SwatchReading): number | null {
+/** A length that is the same pulled out as at rest was not pulled: a rib is pulled one way. */
+function stretchOf(swatch: Swatch, rest: SwatchReading, of: "stitches" | "rows"): number | null {
   const pulled = readingIn(swatch, { kind: "stretched" });
-  return pulled ? pulled.width / pulled.stitches / (rest.width / rest.stitches) : null;
+  if (pulled === undefined) return null;
+  const each = (reading: SwatchReading): number =>
+    of === "stitches" ? reading.width / reading.stitches : reading.height / reading.rows;
+  const times = each(pulled) / each(rest);
+  return times === 1 ? null : times;
 }

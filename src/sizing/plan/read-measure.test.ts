@@ -18,7 +18,7 @@ const lengths: Vocabulary = {
 };
 
 /** The length of the words in the second of three sizes; a row of any fabric is 0.5 cm, a stitch 0.25 cm. */
-function valueOf(words: string): number | string {
+function worthOf(words: string): number | string {
   const { expression, slip } = readMeasure(words, lengths);
   if (slip) return `${words.slice(slip.span.from, slip.span.to)}| ${slip.say}`;
   const length = lengthOf(expression, 1, {
@@ -60,7 +60,7 @@ describe("measures in words", () => {
     ["-5 cm", -5],
     ["minus 2 in", -5.08],
     ["1 in plus 1 cm", 3.54],
-  ])("%s", (words, value) => expect(valueOf(words)).toBe(value));
+  ])("%s", (words, value) => expect(worthOf(words)).toBe(value));
 
   // 1 inch is 25.4 mm exactly, by definition.
   it.each([
@@ -81,7 +81,7 @@ describe("measures in words", () => {
       "((bust))))))))))))))))))))))| These words are nested too deeply.",
     ],
     ["process.exit(1)", 'process.exit| There is no name "process.exit".'],
-  ])("says where %s goes wrong", (words, said) => expect(valueOf(words)).toBe(said));
+  ])("says where %s goes wrong", (words, said) => expect(worthOf(words)).toBe(said));
 
   it("suggests the name that is nearest", () => {
     const { slip } = readMeasure("half of finishd bust", lengths);

@@ -57,6 +57,25 @@ export function readMeasure(words: string, vocabulary: Vocabulary): MeasureRead 
   }
 }
 
+const sorted = new WeakMap<
+  ReadonlyMap<string, string>,
+  readonly (readonly [words: string, name: string])[]
+>();
+
+/** The names of a vocabulary, sorted once for all the words that are read with it. */
+function longestFirst(
+  names: ReadonlyMap<string, string>,
+): readonly (readonly [words: string, name: string])[] {
+  let known = sorted.get(names);
+  if (known === undefined) {
+    known = [...names]
+      .map(([words, name]) => [plainName(words), name] as const)
+      .sort((a, b) => b[0].length - a[0].length);
+    sorted.set(names, known);
+  }
+  return known;
+}
+
 /** Leaves the reading; never leaves this file. */
 class Stumble extends Error {
   constructor(readonly slip: Slip) {
@@ -77,9 +96,7 @@ class MeasureReader {
     private readonly vocabulary: Vocabulary,
   ) {
     this.cursor = new WordCursor(words);
-    this.names = [...vocabulary.names]
-      .map(([words, name]) => [plainName(words), name] as const)
-      .sort((a, b) => b[0].length - a[0].length);
+    this.names = longestFirst(vocabulary.names);
   }
 
   whole(): Expression {

@@ -60,7 +60,8 @@ describe("the gauge of a fabric", () => {
     );
     expect(pulled).toMatchObject({ rows: 28, height: 20, width: 26 });
     const gauge = gaugeOfFabric([{ readings: [washed, pulled as SwatchReading] }]);
-    expect(gauge?.stretch).toBeCloseTo(1.3, 9);
+    expect(gauge?.stretch.stitches).toBeCloseTo(1.3, 9);
+    expect(gauge?.stretch.rows).toBeNull();
     expect(gauge?.stitchWidth.value).toBeCloseTo(0.625, 9);
     expect(gauge?.washed).toBe(true);
   });
