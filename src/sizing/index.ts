@@ -46,6 +46,7 @@ export {
   type LinearOptions,
   type LinearSolver,
 } from "./grading/linear-solver.ts";
+export { type CountChange, findNextBest, gradeHolding, type NextBest } from "./grading/next-best.ts";
 export {
   type BoundRule,
   checkProblem,
@@ -62,6 +63,7 @@ export {
   type Term,
   USUAL_SMOOTHNESS,
 } from "./grading/problem.ts";
+export { costRules, type RuleCost } from "./grading/rule-costs.ts";
 export { gradeWithSolver, USUAL_NODES } from "./grading/solve-sums.ts";
 export {
   type Growth,

@@ -35,7 +35,7 @@ export interface Grading {
   readonly floor: number;
   /** What the nearest allowed counts would cost if no rule tied sizes or quantities together. */
   readonly latticeFloor: number;
-  /** Whether this is the best there is, ties settled in the fixed order; otherwise it is within cost − floor of it. */
+  /** Whether this is the best there is; otherwise it is within cost − floor of it. */
   readonly proved: boolean;
 }
 
@@ -65,57 +65,54 @@ export function grade(problem: GradingProblem): GradingResult {
 /** As `grade`, with another list of rules and no look at the problem's form. */
 export function gradeBy(problem: GradingProblem, rules: readonly GradingRule[]): GradingResult {
   const solved = solveRules(problem, rules);
-  return solved.kind === "solved"
-    ? gradingOf(problem, solved.model, solved.answers)
-    : solved.kind === "none"
-      ? findConflict(problem, rules)
-      : solved;
+  return solved.kind === "none" ? findConflict(problem, rules) : resultOf(problem, solved);
 }
 
-/** Blocks with their answers, or that there are none. */
-export type Solved =
-  | { readonly kind: "solved"; readonly model: Model; readonly answers: readonly BlockFound[] }
-  | { readonly kind: "none" }
-  | (Unsettled & { readonly model: Model });
+/** As `gradeBy`, where it does not matter why there is nothing: null on a conflict, and when a search was stopped. */
+export function gradeIfAble(problem: GradingProblem, rules: readonly GradingRule[]): Grading | null {
+  const solved = solveRules(problem, rules);
+  const result = solved.kind === "none" ? null : resultOf(problem, solved);
+  return result?.kind === "graded" ? result : null;
+}
 
-export interface BlockFound {
+/** A block that has an answer, or may have one. */
+export interface BlockTried {
   readonly block: Block;
-  readonly answer: Extract<BlockAnswer, { readonly kind: "found" }>;
+  readonly answer: Exclude<BlockAnswer, { readonly kind: "none" }>;
 }
+
+/** Every block with what was found, or that the rules cannot all hold. */
+export type Solved =
+  | { readonly kind: "solved"; readonly model: Model; readonly blocks: readonly BlockTried[] }
+  | { readonly kind: "none" };
 
 /** Solves all blocks of a problem with these rules; stops at the first that has no answer. */
-export function solveRules(problem: GradingProblem, rules: readonly GradingRule[]): Solved {
+function solveRules(problem: GradingProblem, rules: readonly GradingRule[]): Solved {
   const model = buildModel(problem, rules);
   if ("kind" in model) return { kind: "none" };
-  const blocks = blocksOf(model);
-  if (problem.aim !== "least worst") return solveAll(problem, model, blocks);
-  const cap = leastWorstCap(problem, model, blocks);
-  if (cap === null) return { kind: "none" };
-  const capped = { ...model, chains: model.chains.map((chain) => capChain(problem, chain, cap.cap)) };
-  const solved = solveAll(problem, capped, blocks);
-  if (solved.kind !== "solved" || cap.proved) return solved;
-  return {
-    ...solved,
-    answers: solved.answers.map(({ block, answer }) => ({ block, answer: { ...answer, proved: false } })),
-  };
+  if (problem.aim !== "least worst") return solveAll(problem, model, true);
+  const cap = leastWorstCap(problem, model, blocksOf(model));
+  return cap === null ? { kind: "none" } : solveAll(problem, capModel(problem, model, cap.cap), cap.proved);
 }
 
-function solveAll(problem: GradingProblem, model: Model, blocks: readonly Block[]): Solved {
-  const answers: BlockFound[] = [];
-  let floor = 0;
-  let open = true;
-  for (const block of blocks) {
+/** Solves all blocks; `sure` is false when even a best answer would not be known to be one. */
+export function solveAll(problem: GradingProblem, model: Model, sure: boolean): Solved {
+  const tried: BlockTried[] = [];
+  for (const block of blocksOf(model)) {
     const answer = solveBlock(problem, model, block);
     if (answer.kind === "none") return { kind: "none" };
-    floor += answer.floor;
-    if (answer.kind === "found") answers.push({ block, answer });
-    else open = false;
+    tried.push({ block, answer: sure || answer.kind === "unknown" ? answer : { ...answer, proved: false } });
   }
-  return open ? { kind: "solved", model, answers } : { kind: "unsettled", floor: floor / MICRO, model };
+  return { kind: "solved", model, blocks: tried };
+}
+
+/** The model in which no miss weighs more than a cap, in millionths. */
+export function capModel(problem: GradingProblem, model: Model, cap: number): Model {
+  return { ...model, chains: model.chains.map((chain) => capChain(problem, chain, cap)) };
 }
 
 /** The smallest largest miss of the whole, in millionths; null when the rules cannot all hold. */
-function leastWorstCap(
+export function leastWorstCap(
   problem: GradingProblem,
   model: Model,
   blocks: readonly Block[],
@@ -128,12 +125,7 @@ function leastWorstCap(
   }
   let proved = true;
   for (const block of blocks.filter(({ links }) => links.length > 0)) {
-    const solveAt = (most: number) =>
-      solveBlock(
-        problem,
-        { ...model, chains: model.chains.map((chain) => capChain(problem, chain, most)) },
-        block,
-      );
+    const solveAt = (most: number) => solveBlock(problem, capModel(problem, model, most), block);
     const free = solveBlock(problem, model, block);
     if (free.kind === "none") return null;
     if (free.kind === "unknown") return { cap: Number.MAX_SAFE_INTEGER, proved: false };
@@ -150,7 +142,7 @@ function leastWorstCap(
   return { cap, proved };
 }
 
-function worstOf(
+export function worstOf(
   problem: GradingProblem,
   model: Model,
   { chains }: Block,
@@ -164,18 +156,26 @@ function worstOf(
   return worst;
 }
 
-/** Sets out the answers by quantity and size. */
-export function gradingOf(problem: GradingProblem, model: Model, answers: readonly BlockFound[]): Grading {
+/** Sets out the answers by quantity and size; unsettled while a block has none. */
+export function resultOf(
+  problem: GradingProblem,
+  { model, blocks }: Extract<Solved, { readonly kind: "solved" }>,
+): Grading | Unsettled {
   const k: (readonly number[])[] = [];
   let [cost, floor, steps] = [0, 0, 0];
-  for (const { block, answer } of answers) {
+  let proved = true;
+  for (const { block, answer } of blocks) {
+    floor += answer.floor;
+    if (answer.kind === "unknown") continue;
     for (const [i, chain] of block.chains.entries()) {
       k[chain] = answer.k[i]!;
       steps += new ChainCosts(problem, model.chains[chain]!).steps(answer.k[i]!);
     }
     cost += answer.cost;
-    floor += answer.floor;
+    proved &&= answer.proved;
   }
+  if (blocks.some(({ answer }) => answer.kind === "unknown"))
+    return { kind: "unsettled", floor: floor / MICRO };
   let [latticeFloor, worst] = [0, 0];
   const quantities = problem.quantities.map((quantity, q): Graded => {
     const { id, unit, targets } = quantity;
@@ -199,6 +199,6 @@ export function gradingOf(problem: GradingProblem, model: Model, answers: readon
     worst,
     floor: floor / MICRO,
     latticeFloor,
-    proved: answers.every(({ answer }) => answer.proved),
+    proved,
   };
 }

@@ -1,5 +1,6 @@
 import { type Block, copyChains, narrowByLinks } from "./blocks.ts";
 import { ChainCosts } from "./chain-costs.ts";
+import { dive } from "./dive.ts";
 import type { Chain, Model } from "./model.ts";
 import { priceLinks } from "./prices.ts";
 import type { GradingProblem } from "./problem.ts";
@@ -111,20 +112,27 @@ function searchTuples(
     return { layers, complete: found.every(({ complete }) => complete) };
   };
 
-  // An answer, any answer: what is spared is doubled until there is one, or all there is was looked at, or enough was.
+  const sizes = [...problem.sizes.keys()];
+  for (const order of [sizes, sizes.toReversed()]) {
+    const path = dive(chains, tilted, links, order);
+    if (path !== null) best = cheaper(best, { path, cost: costOfBlock(problem, chains, turned(path)) });
+  }
+  // A better one: what is spared is doubled until there is one, or all there is was looked at, or enough was.
   const everything = dearest(plain) - floor;
   let grow = 2;
-  for (let spare = FIRST_SPARE; best === null; spare *= grow) {
+  for (let spare = FIRST_SPARE; best === null || spare < best.cost - floor; spare *= grow) {
     const { layers, complete } = layersWithin(spare);
-    best = beam(layers, chains);
-    if (best !== null) break;
+    const found = beam(layers, chains);
+    best = cheaper(best, found);
+    if (found !== null) break;
     if (complete && spare > everything) return { kind: "none" };
     if (complete) continue;
     // Too many tuples, none of which go together: a little less room may show fewer but better ones.
-    if (grow < 1.1) return { kind: "unknown", floor };
+    if (grow < 1.1) break;
     spare /= grow;
     grow = Math.sqrt(grow);
   }
+  if (best === null) return { kind: "unknown", floor };
 
   let { layers, complete } = layersWithin(best.cost - floor);
   if (!complete) {

@@ -1,7 +1,17 @@
 import { type Block, blocksOf, copyChains, keepsLink, narrowByLinks } from "./blocks.ts";
+import { leastWorstOf } from "./cap.ts";
 import { ChainCosts } from "./chain-costs.ts";
 import { type Conflict, canHold, findConflictSlowly, type Verdict } from "./conflicts.ts";
-import { type BlockFound, type Grading, gradingOf, solveRules, type Unsettled } from "./grade.ts";
+import {
+  type BlockTried,
+  capModel,
+  type Grading,
+  leastWorstCap,
+  resultOf,
+  solveAll,
+  type Unsettled,
+  worstOf,
+} from "./grade.ts";
 import type { LinearModel, LinearSolver } from "./linear-solver.ts";
 import { buildModel, type Chain, isOpen, type Link, type Model } from "./model.ts";
 import { checkProblem, type GradingProblem, type GradingRule, MICRO, weightOf } from "./problem.ts";
@@ -24,28 +34,24 @@ export async function gradeWithSolver(
 ): Promise<Grading | Conflict | Unsettled> {
   checkProblem(problem);
   const { rules } = problem;
-  const solved = solveRules(problem, rules);
-  const decide = (some: readonly GradingRule[]) => decideWithSolver(problem, some, solver, nodes);
-  if (solved.kind === "none") return findConflictSlowly(rules, decide);
-  const { model } = solved;
-  const answers: BlockFound[] = [];
-  let floor = 0;
-  let open = true;
-  for (const block of blocksOf(model)) {
-    const known =
-      solved.kind === "solved"
-        ? solved.answers.find((one) => one.block.chains[0] === block.chains[0])
-        : undefined;
-    const answer =
-      known?.answer.proved === true
-        ? known.answer
-        : await solveBlockWith(problem, model, block, known?.answer ?? null, solver, nodes);
-    if (answer.kind === "none") return findConflictSlowly(rules, decide);
-    floor += answer.floor;
-    if (answer.kind === "found") answers.push({ block, answer });
-    else open = false;
+  const conflict = () => findConflictSlowly(rules, (some) => decideWithSolver(problem, some, solver, nodes));
+  const model = buildModel(problem);
+  if ("kind" in model) return conflict();
+  const cap = problem.aim === "least worst" ? await leastWorstWith(problem, model, solver, nodes) : NO_CAP;
+  if (cap === null) return conflict();
+  const solved = solveAll(problem, capModel(problem, model, cap.cap), cap.proved);
+  if (solved.kind === "none") return conflict();
+  const blocks: BlockTried[] = [];
+  for (const { block, answer } of solved.blocks) {
+    const done = answer.kind === "found" && answer.floor === answer.cost;
+    const better = done ? answer : await solveBlockWith(problem, solved.model, block, answer, solver, nodes);
+    if (better.kind === "none") return conflict();
+    blocks.push({
+      block,
+      answer: cap.proved || better.kind === "unknown" ? better : { ...better, proved: false },
+    });
   }
-  return open ? gradingOf(problem, model, answers) : { kind: "unsettled", floor: floor / MICRO };
+  return resultOf(problem, { ...solved, blocks });
 }
 
 /** Solves one block with a solver, from an answer that is known or from none. */
@@ -53,7 +59,7 @@ export async function solveBlockWith(
   problem: GradingProblem,
   model: Model,
   block: Block,
-  known: Extract<BlockAnswer, { readonly kind: "found" }> | null,
+  known: BlockAnswer | null,
   solver: LinearSolver,
   nodes: number,
 ): Promise<BlockAnswer> {
@@ -112,42 +118,50 @@ export async function solveWithSolver(
 /**
  * Writes a block as a whole-number linear program, costs in weighted cm. Columns: k of chain c in size s is `k{c}_{s}`, the
  * miss of quantity q is `d{q}_{s}`, the change of step of a chain is `e{c}_{s}`.
+ *
+ * @param worst  when given, the largest weighted miss is made small instead, `z`, down to this many millionths
  */
 export function writeModel(
   problem: GradingProblem,
   chains: readonly Chain[],
   links: readonly Link[],
+  worst?: number,
 ): LinearModel {
-  const sizes = problem.sizes.map((_, size) => size);
   const cost: string[] = [];
   const rows: string[] = [];
   const bounds: string[] = [];
   const whole: string[] = [];
   const atMost = (row: string, most: number) => rows.push(` ${row} <= ${most}`);
+  if (worst !== undefined) {
+    cost.push("+ 1 z");
+    bounds.push(` z >= ${worst / MICRO}`);
+  }
   for (const [c, chain] of chains.entries()) {
-    for (const s of sizes) {
+    for (const s of problem.sizes.keys()) {
       whole.push(`k${c}_${s}`);
       bounds.push(` ${chain.low[s]} <= k${c}_${s} <= ${chain.high[s]}`);
       for (const { quantity, factor, offset } of chain.members) {
         const one = problem.quantities[quantity]!;
         const slope = one.unit * factor;
         const wish = one.targets[s]! - one.unit * offset;
-        cost.push(term(weightOf(one, s), `d${quantity}_${s}`));
-        atMost(`${term(slope, `k${c}_${s}`)} - d${quantity}_${s}`, wish);
-        atMost(`${term(-slope, `k${c}_${s}`)} - d${quantity}_${s}`, -wish);
+        const miss = `d${quantity}_${s}`;
+        atMost(`${term(slope, `k${c}_${s}`)} - ${miss}`, wish);
+        atMost(`${term(-slope, `k${c}_${s}`)} - ${miss}`, -wish);
+        if (worst === undefined) cost.push(term(weightOf(one, s), miss));
+        else atMost(`${term(weightOf(one, s), miss)} - z`, 0);
       }
       if (s > 0 && chain.up) atMost(`k${c}_${s - 1} - k${c}_${s}`, 0);
       if (s > 0 && chain.down) atMost(`k${c}_${s} - k${c}_${s - 1}`, 0);
-      if (s > 1 && chain.steady > 0) {
+      if (s > 1 && chain.steady > 0 && worst === undefined) {
         cost.push(term(chain.steady / MICRO, `e${c}_${s}`));
-        const bend = [`k${c}_${s}`, `2 k${c}_${s - 1}`, `k${c}_${s - 2}`] as const;
-        atMost(`${bend[0]} - ${bend[1]} + ${bend[2]} - e${c}_${s}`, 0);
-        atMost(`- ${bend[0]} + ${bend[1]} - ${bend[2]} - e${c}_${s}`, 0);
+        const [here, before, first] = [`k${c}_${s}`, `2 k${c}_${s - 1}`, `k${c}_${s - 2}`];
+        atMost(`${here} - ${before} + ${first} - e${c}_${s}`, 0);
+        atMost(`- ${here} + ${before} - ${first} - e${c}_${s}`, 0);
       }
     }
   }
   for (const { terms, least, most } of links) {
-    for (const s of sizes) {
+    for (const s of problem.sizes.keys()) {
       const sum = terms.map(({ chain, times }) => term(times, `k${chain}_${s}`)).join(" ");
       if (least === most) rows.push(` ${sum} = ${least}`);
       else {
@@ -188,6 +202,34 @@ async function decideWithSolver(
     if (kind === "unknown") verdict = "unknown";
   }
   return verdict;
+}
+
+const NO_CAP = { cap: Number.MAX_SAFE_INTEGER, proved: true };
+
+/** As `leastWorstCap`; what it leaves open is asked of the solver block by block. */
+async function leastWorstWith(
+  problem: GradingProblem,
+  model: Model,
+  solver: LinearSolver,
+  nodes: number,
+): Promise<{ readonly cap: number; readonly proved: boolean } | null> {
+  const quick = leastWorstCap(problem, model, blocksOf(model));
+  if (quick === null || quick.proved) return quick;
+  let cap = 0;
+  let proved = true;
+  for (const chain of model.chains) cap = Math.max(cap, leastWorstOf(problem, chain) ?? 0);
+  for (const block of blocksOf(model).filter(({ links }) => links.length > 0)) {
+    const chains = copyChains(block.chains.map((chain) => model.chains[chain]!));
+    if (!narrowByLinks(chains, block.links)) return null;
+    const linear = writeModel(problem, chains, block.links, cap);
+    const said = await solver.solve(linear, { nodes });
+    if (said.status === "infeasible") return null;
+    const k = said.values === null ? null : readAnswer(chains, block.links, said.values);
+    if (k === null) return { cap: Number.MAX_SAFE_INTEGER, proved: false };
+    if (said.status === "stopped") proved = false;
+    cap = Math.max(cap, worstOf(problem, model, block, k));
+  }
+  return { cap, proved };
 }
 
 /** No k that alone costs more than the gap can be part of a better answer. */

@@ -17,8 +17,11 @@ export interface Tried {
   readonly worst: number;
 }
 
-/** @param problem  every quantity bounded by "at least" and "at most" in every size, few counts between */
-export function tryAll(problem: GradingProblem): Tried | null {
+/**
+ * @param problem  every quantity bounded by "at least" and "at most" in every size, few counts between
+ * @param except   counts that are not to be the answer
+ */
+export function tryAll(problem: GradingProblem, except?: readonly (readonly number[])[]): Tried | null {
   const index = new Map(problem.quantities.map(({ id }, i) => [id, i]));
   const layers = problem.sizes.map((_, size) => tuplesOf(problem, index, size));
   const leastWorst = problem.aim === "least worst";
@@ -56,7 +59,8 @@ export function tryAll(problem: GradingProblem): Tried | null {
   const walk = (size: number, path: (readonly number[])[], cost: number, worst: number): void => {
     if (hopeless(size, cost, worst)) return;
     if (size === layers.length) {
-      if (better(worst, cost, path)) best = { path, cost, worst };
+      const excluded = except?.every((one, q) => path.every((tuple, s) => tuple[q] === one[s]));
+      if (excluded !== true && better(worst, cost, path)) best = { path, cost, worst };
       return;
     }
     for (const { tuple, cost: off, worst: worse } of priced[size]!) {
