@@ -11,5 +11,7 @@ export type {
   Yarn,
 } from "./document/document.ts";
 export type { FinishedMeasure, MadeFrom } from "./document/finished.ts";
+export { type CountChange, gradeDesign, type NotGraded, type Regraded } from "./document/grade-design.ts";
+export { type WhomItFits, whomItFits } from "./document/whom-it-fits.ts";
 export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
 export { applyEdits, proveDesign } from "./prove.ts";
