@@ -20,6 +20,8 @@ export interface RowStart {
 export interface TurningHabit {
   /** "turn" is written at most rows, so that a row without one is an oversight. */
   readonly written: boolean;
+  /** Rows do not begin with the turn as a habit, so that a turn at the end and at the start is one too many. */
+  readonly once: boolean;
   /** A note says when to turn. */
   readonly noted: boolean;
   /** Rounds end with a join, so that one without is an oversight; notes may say it once for all. */
@@ -91,7 +93,7 @@ export function startOfRow(
       rejoined: false,
     };
   const turnsFirst = turnsBeforeWork(clauses);
-  if (turnsFirst && state.turnPending && habit.written) troubles.push({ is: "turn-doubled", span: place });
+  if (turnsFirst && state.turnPending && habit.once) troubles.push({ is: "turn-doubled", span: place });
   if (turnsFirst || state.turnPending)
     return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
   if (state.edge.closed) {

@@ -46,8 +46,13 @@ export function compareMirrored(tree: PatternTree, perSize: readonly Pieces[]): 
         if (one.length === 0 || two.length === 0) return [];
         const a = lastCount(one);
         const b = lastCount(two);
-        if (a === null || b === null || a === b) return [];
-        return [{ size: tree.sizes[size] ?? "", one: a, other: b, what: "sts at the end", index: size }];
+        const name = tree.sizes[size] ?? "";
+        if (a !== null && b !== null && a !== b)
+          return [{ size: name, one: a, other: b, what: "sts at the end", index: size }];
+        // One row more is usual, since one side begins where the other ends.
+        if (Math.abs(one.length - two.length) < 2 || [...one, ...two].some((row) => isUnknown(row.edge)))
+          return [];
+        return [{ size: name, one: one.length, other: two.length, what: "rows", index: size }];
       });
       const place = tree.pieces[Math.max(at, other)];
       if (cases.length > 0 && place)
@@ -167,12 +172,15 @@ function edgesOf(
     return null;
   }
   if (clause.seam === "side" && back && front) {
+    // Without armholes the whole sides are sewn, but only where the words name side seams and the pieces lie upright.
+    if (hasArmhole(back) !== hasArmhole(front)) return null;
+    if (!hasArmhole(back) && !/\bside seams?\b/i.test(clause.words)) return null;
     const a = rowsToArmhole(back);
     const b = rowsToArmhole(front);
     if (a === null || b === null) return null;
     return {
-      one: { name: "back, rows to the armhole", count: a, cm: null },
-      other: { name: "front, rows to the armhole", count: b, cm: null },
+      one: { name: "back, rows of the side", count: a, cm: null },
+      other: { name: "front, rows of the side", count: b, cm: null },
     };
   }
   if (clause.seam === "sleeve-to-armhole" && gauge && back) {
@@ -188,11 +196,14 @@ function edgesOf(
   return null;
 }
 
-/** Rows before the armhole section; null where the piece has none or a measure made the number unknown. */
+const hasArmhole = (piece: PieceState): boolean =>
+  piece.rows.some((row) => /armhole|underarm/i.test(row.section));
+
+/** Rows before the armhole section, or all where there is none; null where a measure made the number unknown. */
 function rowsToArmhole(piece: PieceState): number | null {
-  if (piece.rowsWorked === null || piece.everUnread || piece.everUnread) return null;
+  if (piece.rowsWorked === null || piece.everUnread) return null;
   const first = piece.rows.findIndex((row) => /armhole|underarm/i.test(row.section));
-  return first === -1 ? null : first;
+  return first === -1 ? piece.rows.length : first;
 }
 
 /** Rows of the armhole, to the shoulder; null where they cannot be told. */

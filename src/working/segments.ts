@@ -64,6 +64,7 @@ export function cutSegments(clauses: readonly Clause[]): Cut {
   const segments: Segment[] = [];
   let own: Clause[] = [];
   const flush = (): void => {
+    if (saysFabric(own)) own = [];
     if (own.some(makesSomething)) segments.push({ is: "own", clauses: own });
     own = [];
   };
@@ -110,6 +111,13 @@ export function cutSegments(clauses: readonly Clause[]): Cut {
     fastensAfter: own.some((clause) => clause.kind === "fasten-off"),
     countBehind,
   };
+}
+
+/** "Work in sc" before shaping or even rows tells the fabric, not a row. */
+function saysFabric(clauses: readonly Clause[]): boolean {
+  const making = clauses.filter(makesStitches);
+  const [only] = making;
+  return making.length === 1 && only?.kind === "work" && only.target.ref === "here" && !only.count;
 }
 
 /** Whether the work is turned before the first stitch: "Row 4: Turn, ch 1, ...". */

@@ -5,6 +5,7 @@ import { type LineOutcome, Maker } from "./maker.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
+import { turnsBeforeWork } from "./segments.ts";
 import { stopsMaker } from "./trouble.ts";
 import { sayUndecided, undecidedChains } from "./undecided.ts";
 import type { WorkedPattern } from "./worked.ts";
@@ -24,6 +25,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   const habit = {
     written: turnsAreWritten(placed),
     noted: noted("turn"),
+    once: rowsTurnedFirst(placed) < 2,
     joined: !noted("join") && !noted("spiral") && joinsAreWritten(placed),
   };
   const sizes = tree.sizes.map((_, size) => size);
@@ -113,7 +115,7 @@ function turnsAreWritten(placed: readonly Placed[]): boolean {
     rows++;
     if (clauses.some((clause) => clause.kind === "turn")) turns++;
   }
-  return rows >= 4 && turns / rows >= 0.7;
+  return rows >= 3 && turns / rows >= 0.6;
 }
 
 /** Whether rounds end with a join as a rule. */
@@ -134,5 +136,10 @@ function joinsAreWritten(placed: readonly Placed[]): boolean {
     )
       joins++;
   }
-  return rounds >= 4 && joins / rounds >= 0.7;
+  return rounds >= 3 && joins / rounds >= 0.6;
+}
+
+/** Rows that begin with the turn; where several do, it is a habit of the writer. */
+function rowsTurnedFirst(placed: readonly Placed[]): number {
+  return placed.filter(({ instruction }) => turnsBeforeWork(instruction.clauses)).length;
 }
