@@ -9,7 +9,7 @@ export interface Options {
 }
 
 /** So many that all samples are done in a few minutes on two cores. */
-const MOST = 40;
+const MOST = 60;
 
 /** Reads the words of the command line. @throws {Error} with a sentence for the user. */
 export function readOptions(words: readonly string[]): Options {

@@ -73,7 +73,12 @@ export function faultTable(
     ];
   };
   const rows = keys.map((key) => [key, ...cells((round, change) => keyOf(round, change) === key)]);
-  return drawTable([title, ...HEAD], rows, ["all", ...cells(() => true)]);
+  return drawTable(
+    [title, ...HEAD],
+    rows,
+    ["all that is read", ...cells((_, change) => change.kind !== "number not read")],
+    ["all", ...cells(() => true)],
+  );
 }
 
 export const kindTable = (rounds: readonly Round[]): string =>

@@ -2,9 +2,9 @@
 export function drawTable(
   head: readonly string[],
   rows: readonly (readonly string[])[],
-  foot?: readonly string[],
+  ...feet: readonly (readonly string[])[]
 ): string {
-  const all = [head, ...rows, ...(foot ? [foot] : [])];
+  const all = [head, ...rows, ...feet];
   const widths = head.map((_, column) => Math.max(...all.map((row) => row[column]?.length ?? 0)));
   const line = (row: readonly string[]): string =>
     row
@@ -14,7 +14,9 @@ export function drawTable(
       .join("  ")
       .trimEnd();
   const rule = widths.map((width) => "─".repeat(width)).join("  ");
-  return [line(head), rule, ...rows.map(line), ...(foot ? [rule, line(foot)] : [])].join("\n");
+  return [line(head), rule, ...rows.map(line), ...(feet.length > 0 ? [rule, ...feet.map(line)] : [])].join(
+    "\n",
+  );
 }
 
 /** "93 %" rounded down, so that 100 % means all of them; "-" of nothing. */
