@@ -1,5 +1,5 @@
 import manifest from "../../package.json" with { type: "json" };
-import { namesOf, type PerSize } from "../base/index.ts";
+import { type Finding, namesOf, type PerSize } from "../base/index.ts";
 import type { WorkedLine } from "../working/index.ts";
 import { pick, type View } from "./view.ts";
 
@@ -9,7 +9,7 @@ import { pick, type View } from "./view.ts";
  * @param file  name of the file, as the designer gave it
  */
 export function setJson(view: View, file: string): string {
-  const { proof, index } = view;
+  const { proof } = view;
   const report = {
     loopwright: manifest.version,
     file,
@@ -20,27 +20,30 @@ export function setJson(view: View, file: string): string {
       name: piece.name,
       rows: piece.lines.map((line) => rowOf(view, line)),
     })),
-    findings: view.findings.map((finding) => {
-      const from = index.position(finding.span.from);
-      const to = index.position(finding.span.to);
-      return {
-        code: finding.code,
-        severity: finding.severity,
-        piece: finding.piece,
-        row: finding.row,
-        line: from.line,
-        column: from.column,
-        endLine: to.line,
-        endColumn: to.column,
-        sizes: namesOf(proof.sizes, finding.sizes),
-        what: finding.what,
-        why: finding.why,
-        try: finding.todo.map((remedy) => remedy.say),
-      };
-    }),
+    findings: view.findings.map((finding) => findingJson(view, finding)),
     coverage: { ...proof.coverage },
   };
   return `${JSON.stringify(report)}\n`;
+}
+
+/** A finding with its place in lines and columns, as every report for other programs has it. */
+export function findingJson({ index, proof }: Pick<View, "index" | "proof">, finding: Finding) {
+  const from = index.position(finding.span.from);
+  const to = index.position(finding.span.to);
+  return {
+    code: finding.code,
+    severity: finding.severity,
+    piece: finding.piece,
+    row: finding.row,
+    line: from.line,
+    column: from.column,
+    endLine: to.line,
+    endColumn: to.column,
+    sizes: namesOf(proof.sizes, finding.sizes),
+    what: finding.what,
+    why: finding.why,
+    try: finding.todo.map((remedy) => remedy.say),
+  };
 }
 
 function rowOf(view: View, line: WorkedLine) {

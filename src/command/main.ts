@@ -1,7 +1,9 @@
 import manifest from "../../package.json" with { type: "json" };
 import { checkFiles } from "./check.ts";
 import { explain } from "./explain.ts";
-import { readRequest } from "./request.ts";
+import { gradeFile } from "./grade.ts";
+import { type Command, readRequest } from "./request.ts";
+import { showSizes } from "./size.ts";
 import type { ExitCode, Terminal } from "./terminal.ts";
 
 export { type ExitCode, processTerminal, type Terminal } from "./terminal.ts";
@@ -12,6 +14,8 @@ Works a written crochet pattern in every size and proves or disproves its counts
   loopwright check FILE...          check patterns; - is standard input
   loopwright check --explain CODE   what a finding means, with an example
   loopwright check --help           more about checking
+  loopwright size FILE              what the counts of a design make, size by size
+  loopwright grade FILE             choose all counts of a design anew
   loopwright --version
 `;
 
@@ -29,6 +33,35 @@ The exit code is 0 without errors, 1 when errors were found, 2 when a file
 could not be checked; of several files, the worst.
 `;
 
+const HELP_SIZE = `loopwright size FILE
+Shows for every measurement and size of a design what was wanted, what the
+counts make as worked, and by how much that misses. Nothing is changed.
+
+  --json            one JSON object instead of the tables
+
+The exit code is 0 without errors, 1 when errors were found, 2 when the file
+could not be read or is no design.
+`;
+
+const HELP_GRADE = `loopwright grade FILE
+Chooses every count of every size of a design together, as close to the plan
+as its rules allow. Shows the difference, then writes the counts into the
+file; only the numbers are changed.
+
+  --dry-run         shows the difference and writes nothing
+  --json            one JSON object instead of the tables
+
+The exit code is 0 when the counts are written or stand as they are, 1 when
+rules clash or the design has errors, 2 when it could not be done.
+`;
+
+const HELPS: Readonly<Record<Command | "loopwright", string>> = {
+  loopwright: HELP,
+  check: HELP_CHECK,
+  size: HELP_SIZE,
+  grade: HELP_GRADE,
+};
+
 /** Runs one command line. Never throws on what the designer typed; answers with an exit code. */
 export async function main(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
   const request = readRequest(args);
@@ -37,12 +70,16 @@ export async function main(args: readonly string[], terminal: Terminal): Promise
       terminal.out(`${manifest.version}\n`);
       return 0;
     case "help":
-      terminal.out(request.of === "check" ? HELP_CHECK : HELP);
+      terminal.out(HELPS[request.of]);
       return 0;
     case "explain":
       return explain(request.code, terminal);
     case "check":
       return checkFiles(request, terminal);
+    case "size":
+      return showSizes(request, terminal);
+    case "grade":
+      return gradeFile(request, terminal);
     case "unclear":
       terminal.err(request.why === "" ? HELP : `loopwright: ${request.why}\nMore: loopwright check --help\n`);
       return 2;

@@ -20,6 +20,10 @@ describe("a command line that can be done", () => {
     ],
     ["check a.txt --terms=US", { is: "check", files: ["a.txt"], json: false, terms: "US" }],
     ["check -- --json", { is: "check", files: ["--json"], json: false }],
+    ["size a.md --json", { is: "size", file: "a.md", json: true }],
+    ["size --help", { is: "help", of: "size" }],
+    ["grade a.md", { is: "grade", file: "a.md", json: false, dryRun: false }],
+    ["grade --dry-run -", { is: "grade", file: "-", json: false, dryRun: true }],
     ["check --explain rows/count-differs", { is: "explain", code: "rows/count-differs" }],
   ])("%s", (line, request) => expect(read(line)).toEqual(request));
 });
@@ -43,7 +47,12 @@ describe("a command line that cannot", () => {
     ["check --explain a/b c.txt", "--explain prints a page of the manual and takes nothing but a code."],
     ["chekc a.txt", "There is no command chekc. Is check meant?"],
     ["a.txt", "To check a.txt, say: loopwright check a.txt"],
-    ["weave", "There is no command weave. There is: check."],
+    ["weave", "There is no command weave. There is: check, size, grade."],
+    ["size", "Name the file of the design."],
+    ["size a.md b.md", "size takes one file at a time."],
+    ["size --terms us a.md", "--terms is no option of size. It belongs to check."],
+    ["check --dry-run a.md", "--dry-run is no option of check. It belongs to grade."],
+    ["grade -", "There is no file to write to in standard input (-): name a file, or say --dry-run."],
     ["--json", "--json belongs to a command: loopwright check."],
   ])("%s", (line, said) => expect(why(line)).toBe(said));
 });

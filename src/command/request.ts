@@ -4,9 +4,11 @@ import { nearest } from "./nearest.ts";
 /** What one command line asks for. */
 export type Request =
   | { readonly is: "version" }
-  | { readonly is: "help"; readonly of: "loopwright" | "check" }
+  | { readonly is: "help"; readonly of: "loopwright" | Command }
   | { readonly is: "explain"; readonly code: string }
   | CheckRequest
+  | SizeRequest
+  | GradeRequest
   /** It cannot be done as typed: why, in a sentence. */
   | { readonly is: "unclear"; readonly why: string };
 
@@ -21,6 +23,24 @@ export interface CheckRequest {
   readonly terms?: "US" | "UK";
 }
 
+/** Shows what the counts of one design make. */
+export interface SizeRequest {
+  readonly is: "size";
+  readonly file: string;
+  readonly json: boolean;
+}
+
+/** Chooses the counts of one design anew. */
+export interface GradeRequest {
+  readonly is: "grade";
+  readonly file: string;
+  readonly json: boolean;
+  /** Shows the difference and writes nothing. */
+  readonly dryRun: boolean;
+}
+
+export type Command = "check" | "size" | "grade";
+
 const OPTIONS = {
   json: { type: "boolean" },
   size: { type: "string" },
@@ -28,6 +48,7 @@ const OPTIONS = {
   explain: { type: "string" },
   help: { type: "boolean", short: "h" },
   version: { type: "boolean", short: "v" },
+  "dry-run": { type: "boolean" },
 } as const;
 
 type Name = keyof typeof OPTIONS;
@@ -39,7 +60,14 @@ const FOLLOWED_BY: Partial<Record<Name, string>> = {
   explain: "the code of a finding, as in --explain rows/count-differs",
 };
 
-const COMMANDS = ["check"];
+const COMMANDS: readonly Command[] = ["check", "size", "grade"];
+
+/** The options that belong to each command. */
+const BELONG: Readonly<Record<Command, readonly Name[]>> = {
+  check: ["json", "size", "terms", "explain"],
+  size: ["json"],
+  grade: ["json", "dry-run"],
+};
 
 /** Reads a command line. What is wrong with it is an answer too, so nothing is thrown. */
 export function readRequest(args: readonly string[]): Request {
@@ -69,11 +97,40 @@ export function readRequest(args: readonly string[]): Request {
 
 function requestOf(words: readonly string[], given: ReadonlyMap<Name, string>): Request {
   const [command, ...files] = words;
-  if (command !== undefined && !COMMANDS.includes(command)) return unclear(noSuchCommand(command));
-  if (given.has("help")) return { is: "help", of: command === "check" ? "check" : "loopwright" };
+  if (command !== undefined && !isCommand(command)) return unclear(noSuchCommand(command));
+  if (given.has("help")) return { is: "help", of: command ?? "loopwright" };
   if (given.has("version")) return { is: "version" };
   if (command === undefined)
     return unclear(given.size > 0 ? `--${[...given.keys()][0]} belongs to a command: loopwright check.` : "");
+  const stray = [...given.keys()].find((name) => !BELONG[command].includes(name));
+  if (stray !== undefined) return unclear(doesNotBelong(stray, command));
+  return command === "check" ? checkRequest(files, given) : designRequest(command, files, given);
+}
+
+const isCommand = (word: string): word is Command => COMMANDS.some((command) => command === word);
+
+function doesNotBelong(name: Name, command: Command): string {
+  const owners = COMMANDS.filter((one) => BELONG[one].includes(name));
+  return `--${name} is no option of ${command}. It belongs to ${owners.join(" and ")}.`;
+}
+
+function designRequest(
+  command: "size" | "grade",
+  files: readonly string[],
+  given: ReadonlyMap<Name, string>,
+): Request {
+  const [file, ...more] = files;
+  if (file === undefined) return unclear("Name the file of the design.");
+  if (more.length > 0) return unclear(`${command} takes one file at a time.`);
+  const json = given.has("json");
+  if (command === "size") return { is: "size", file, json };
+  const dryRun = given.has("dry-run");
+  if (file === "-" && !dryRun)
+    return unclear("There is no file to write to in standard input (-): name a file, or say --dry-run.");
+  return { is: "grade", file, json, dryRun };
+}
+
+function checkRequest(files: readonly string[], given: ReadonlyMap<Name, string>): Request {
   const code = given.get("explain");
   if (code !== undefined) {
     if (files.length > 0 || given.size > 1)
