@@ -38,6 +38,8 @@ export class Pattern {
 }
 
 const BEGINS = new Set(["join-yarn", "facing", "chain"]);
+const IDLE = new Set(["fasten-off", "aside", "marker", "remark", "leave"]);
+const MOVES = new Set(["turn", "join", "join-yarn", "colour", "facing", "aside"]);
 const STARTS_AGAIN = new Set(["fasten-off", "join-yarn"]);
 
 /** Whether nothing is worked on the instruction's last row: the yarn is cut there, or the next rows begin on something else. */
@@ -50,7 +52,7 @@ function endsStrand(pattern: Pattern, index: number): boolean {
 }
 
 const USES_LENGTH =
-  /row[- ]ends?|\bend of\b|\bends of\b|\balong\b|\b\d+\)? (?:[a-z]+ )?(?:rows|rnds|rounds)\b|\bin all\b|\bmeasur/i;
+  /row[- ]ends?|\bends? of (?:each|every|the|next|\d+|first|last)\b[^.]{0,20}\brows?|\b\d+\)? (?:[a-z]+ )?(?:rows|rnds|rounds)\b|\bmeasur/i;
 
 /** Whether a row more or less at this place can be told from nothing else in the text. */
 function lengthIsFree(pattern: Pattern, index: number): boolean {
@@ -64,6 +66,19 @@ function lengthIsFree(pattern: Pattern, index: number): boolean {
     !/\bRS|\bWS|side\b|\bend(?:ing)?\b/.test(own) &&
     !USES_LENGTH.test(own + pattern.tree.text.slice(instruction.span.to))
   );
+}
+
+/** Whether a chain begins a row, behind nothing but slip stitches, or ends one before the turn. */
+function turnsOrStarts(pattern: Pattern, index: number, chain: Clause): boolean {
+  const { clauses } = pattern.at(index).instruction;
+  const at = clauses.indexOf(chain);
+  if (at < 0) return false;
+  if (clauses[at + 1]?.kind === "turn") return true;
+  const before = clauses.slice(0, at);
+  const moves = before.every(
+    (clause) => (clause.kind === "work" && clause.stitch === "sl st") || MOVES.has(clause.kind),
+  );
+  return moves && pattern.at(index).instruction.label !== null;
 }
 
 /** Whether a row has as many stitches as the one before: every stitch worked once, nothing else. */
@@ -113,12 +128,8 @@ export const OPERATORS: readonly Operator[] = [
     harms: (change, pattern) => {
       const clause = pattern.clauseAt(change.instruction, change.span);
       if (change.kind !== "number in a row" || clause?.kind !== "chain") return true;
-      const first = pattern
-        .at(change.instruction)
-        .instruction.clauses.find(({ kind }) => ["chain", "work", "repeat", "group", "skip"].includes(kind));
       const chains = clause.count.values[0] ?? 0;
-      if (first !== clause || pattern.at(change.instruction).instruction.label === null || chains > 4)
-        return true;
+      if (chains > 4 || !turnsOrStarts(pattern, change.instruction, clause)) return true;
       if (clause.countsAs) return clause.countsAs.parts.length > 0;
       const said = pattern.tree.notes.flatMap(({ says }) =>
         says.about === "turning-chain" && (says.chains ?? chains) === chains ? [says] : [],
@@ -133,6 +144,17 @@ export const OPERATORS: readonly Operator[] = [
     },
   },
   {
+    reason: "where on a finished piece another is sewn: one round higher is another look",
+    harms: (change, pattern) => {
+      const { span, label } = pattern.at(change.instruction).instruction;
+      const { text } = pattern.tree;
+      if (label !== null || !/\b(?:sew|pin|embroider)/i.test(text.slice(span.from, span.to))) return true;
+      return !/\b(?:over|between|at|above|below) (?:Rnds?|Rows?|Rounds?) (?:\d+ (?:and|to) )?$/.test(
+        text.slice(0, change.span.from),
+      );
+    },
+  },
+  {
     reason: "a note says that every row is turned",
     harms: (change, { tree }) =>
       !(
@@ -141,12 +163,12 @@ export const OPERATORS: readonly Operator[] = [
   },
   {
     reason: "a turn at the end of a piece, with nothing worked after it",
-    harms: (change, pattern) =>
-      !(
-        change.kind === "turn dropped" &&
-        pattern.at(change.instruction).instruction.label !== null &&
-        endsStrand(pattern, change.instruction)
-      ),
+    harms: (change, pattern) => {
+      if (change.kind !== "turn dropped") return true;
+      const { label, clauses } = pattern.at(change.instruction).instruction;
+      const goesOn = clauses.some(({ kind, span }) => span.from >= change.span.to && !IDLE.has(kind));
+      return label === null || goesOn || !endsStrand(pattern, change.instruction);
+    },
   },
   {
     reason: "the same row in other words: another number for a row that is worked alike",

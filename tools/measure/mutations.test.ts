@@ -101,3 +101,14 @@ it("draws the same ones for the same seed, some of every kind", () => {
   expect(new Set(drawn.map(({ kind }) => kind))).toEqual(new Set(faults.map(({ kind }) => kind)));
   expect(new Set(drawn).size).toBe(drawn.length);
 });
+
+it("keeps a turn that begins a row among the faults, and one behind the last row out", () => {
+  const rows = (last: string) =>
+    `STRIP\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\n${last}\nFasten off.\n`;
+  const turns = (last: string) =>
+    mutationsOf(readPattern(rows(last)))
+      .filter(({ kind }) => kind === "turn dropped")
+      .map(({ harmless }) => harmless !== undefined);
+  expect(turns("Row 2: Turn, ch 1, sc in each st across.")).toEqual([false]);
+  expect(turns("Row 2: Ch 1, sc in each st across, turn.")).toEqual([true]);
+});
