@@ -412,6 +412,8 @@ function readTail(reading: Reading): Tail {
       ) ||
       cursor.accept("each|per side|end|sleeve|front|shoulder|half")
     ) {
+      if (cursor.accept("of the? center|centre|middle|corner?"))
+        spaceAfterNumber(reading) ?? readNoun(reading);
       tail.eachSide = true;
       tail.any = true;
       continue;

@@ -43,7 +43,7 @@ const ORDINAL =
   /(?:the\s)?(?:\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth)\b)/iy;
 /** How far numbers of rows can reach, counts in braces among them, with one word behind them, which tells whether they do. */
 const NUMBERS =
-  /(?:\{[a-z][^{}\n]{0,80}\}|[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
+  /(?:\{[a-z][^{}\n]{0,80}\}|[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<![a-z])r(?=\d)|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
 const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
 const NEXT = new RegExp(
   `(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`,
@@ -68,7 +68,7 @@ const STATEMENT =
 const OPEN_END =
   /\s{0,2}(?:-\s?\?|-\s?(?:last|end)(?:\srow)?\b|\+(?=\s?[:.])|(?:and\s)?(?:onwards?|up)\b|until\s(?:the\s)?[a-z ]{0,30}(?:length|long|end|size)[a-z ]{0,12}|(?:and|&)\s(?:all|every)\s(?:the\s)?(?:following|foll|subsequent|remaining|other)?\s?(?:rows?|rnds?|rounds?)\b)/iy;
 const OPEN_ALT =
-  /\s{0,2}(?:and|&)\s(?:then\s)?(?:all|every|each|on)\s?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
+  /\s{0,2}(?:and|&)\s(?:then\s)?(?:(?:all|every|each|on)\s?)?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
 const INCLUSIVE = /\s{0,2}(?:incl(?:usive)?|only)\b\.?/iy;
 const ASIDE = /\s{0,2}([([{])([^()[\]{}\n]{1,60})[)\]}]/y;
 

@@ -7,6 +7,7 @@ import type { Reading } from "./reading.ts";
 /** Whole phrases that change nothing. Each is stepped over as it stands. */
 const PHRASES: readonly string[] = [
   "loosely|carefully|firmly|gently|neatly|snugly|tightly|again|only|optional|also|now|well|always|please|simply|usually|exactly|approximately|alternately|finally|first|lastly",
+  "do not|n't skip|miss the? first|any st|stitch|sts|stitches|dc|sc|hdc|tr",
   "do not|n't cut|break|fasten|end|finish|tighten|count|stretch|carry|skip|miss off|yarn|thread|too|the|any|off|tightly|over? yarn|off|sts|st|tight|stitches|any?",
   "do|don't|dont|not fasten|finish|break|cut|end off|yarn|thread|the yarn?",
   "without cutting|breaking|fastening yarn|off|thread",
@@ -37,7 +38,6 @@ const PHRASES: readonly string[] = [
   "in the? same|usual way|manner",
   "through both|all|two|the layers|thicknesses|halves|sides",
   "drop|pick up? the|dropped? yarn|thread",
-  "do not|n't skip|miss the? first|any st|stitch|sts|stitches",
   "pause",
   "with an|a? invisible|needle|duplicate|clean join|finish|st|fasten-off?",
   "to|and form|make a|the? circle|ring",
@@ -70,6 +70,9 @@ const PHRASES: readonly string[] = [
   "end|ending|ends|finishing at|on the? other|left|right|neck|armhole|sleeve|front|side|same|outer|inner edge|side|end|seam|front|sleeve|armhole edge|side|end?",
   "do|does not",
   "hereafter",
+  "to finish|complete|close|begin|start",
+  "work|cont|continue|continuing|proceed as foll|fol|follows|following|below",
+  "as foll|fol",
   "here and throughout|after",
   "throughout",
   "to correspond",
@@ -215,6 +218,10 @@ const ORDERS = new Set(
   ),
 );
 
+/** What "this" is said to do where a sentence tells what comes of the work. */
+const OUTCOMES =
+  "pulls|keeps|creates|gives|prevents|helps|makes|forms|ensures|allows|closes|hides|leaves|brings|puts|lets|avoids|looks|constitutes|constitute|establishes";
+
 /** Talk: a whole sentence without a figure, a stitch or an order, that begins as talk does. */
 export function readTalk(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
@@ -224,6 +231,11 @@ export function readTalk(reading: Reading): Clause | null {
     // What the designer did says nothing to do.
     if (cursor.accept("i|my|mine|i've|i'm")) {
       while (!cursor.isBoundary() && !cursor.isOpener() && cursor.at - start < LONGEST_TALK) cursor.at += 1;
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
+    // "This keeps the edge from gaping when you join": what comes of the work orders nothing.
+    if (cursor.fits(`this|that|these|it ${OUTCOMES}`)) {
+      while (!cursor.done && !cursor.fits(".|!|?") && cursor.at - start < LONGEST_TALK) cursor.at += 1;
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
     const handling =
@@ -281,6 +293,10 @@ export function readAtRowEnd(reading: Reading): Clause | null {
     cursor.accept(",|:");
     const from = cursor.at;
     let works = false;
+    // How that row ends, with a join or without its chain, makes no stitch of any other.
+    const ends =
+      cursor.fits("do|don't|only not|n't? ch|chain|turn|join|fasten|break") ||
+      cursor.fits("join|change|switch|cut|fasten|drop");
     while (!cursor.done && !cursor.fits(".|;")) {
       const token = cursor.token();
       if (cursor.at - from > LONGEST_TALK) return null;
@@ -294,7 +310,8 @@ export function readAtRowEnd(reading: Reading): Clause | null {
       cursor.at += 1;
     }
     const span = cursor.spanFrom(start);
-    if (cursor.at === from || !works) return { kind: "aside", span };
+    if (cursor.at === from || !works || (ends && !reading.words(span).includes(",")))
+      return { kind: "aside", span };
     return { kind: "remark", span, words: reading.words(span) };
   });
 }

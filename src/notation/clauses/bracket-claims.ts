@@ -42,6 +42,8 @@ export function readBracketClaim(reading: Reading, open: number, close: number):
 function readClaimsInside(reading: Reading): readonly Claim[] | null {
   const { cursor } = reading;
   const claims: Claim[] = [];
+  const total = totalAtEnd(reading);
+  if (total) return [total];
   while (!cursor.done && claims.length < 8) {
     const claim = readClaim(reading, false);
     if (!claim) break;
@@ -57,6 +59,28 @@ function readClaimsInside(reading: Reading): readonly Claim[] | null {
     if (token?.is === "number" && cursor.at === rest) return null;
   }
   return claims;
+}
+
+/** "(3 sc, 2 groups of 3 hdc. Total of 9 sts)": the parts are told for people, the sum at the end is the count. */
+function totalAtEnd(reading: Reading): Claim | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    if (!cursor.isNumber()) return null;
+    while (!cursor.done && !cursor.fits(".|:|; total|totals")) {
+      const token = cursor.token();
+      if (
+        token?.is !== "number" &&
+        token?.is !== "word" &&
+        !(token?.is === "mark" && ",&+-".includes(token.text))
+      )
+        return null;
+      cursor.at += 1;
+    }
+    if (cursor.done) return null;
+    cursor.at += 1;
+    const claim = readClaim(reading, false);
+    return claim && cursor.done ? claim : null;
+  });
 }
 
 /** "(294, 302 sts)": numbers without a noun before one with it are the counts of rows in turn. */

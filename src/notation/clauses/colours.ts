@@ -97,7 +97,15 @@ export function colourHere(reading: Reading, ahead = 0): number {
     return inner ? 2 : 0;
   }
   // "drop Tangerine": a name that no list has, written as a name and standing where a yarn must.
-  if (ahead === 0 && isLooseName(reading)) return 1;
+  if (ahead === 0 && isLooseName(reading)) {
+    const second = cursor.token(1);
+    return second?.is === "word" &&
+      /^\p{Lu}\p{Ll}{3,}$/u.test(second.text) &&
+      !stitchAt(cursor, reading, 1, false) &&
+      !/^(yarn|hook|color|colour|chain|make|work)/iu.test(second.text)
+      ? 2
+      : 1;
+  }
   // A capital letter alone names a yarn: "with A". "A" at the head of a sentence is an article, so it needs an end after it.
   if (
     /^\p{Lu}$/u.test(token.text) &&
@@ -339,9 +347,11 @@ export function readHook(reading: Reading): HookClause | null {
     const start = cursor.at;
     cursor.accept("and");
     cursor.accept("change|changing|switch|switching|go|return|returning down|up|back?");
-    cursor.accept("with|using|use|to|and");
+    cursor.accept("with|using|use|to|and|on");
+    const named = cursor.accept("hook size|no");
     cursor.accept("a|an|the|your|size");
     cursor.accept("size|us|crochet");
+    cursor.accept("no|number|nr|#");
     cursor.accept("larger|smaller|bigger|main|same");
     let mm: HookClause["mm"] = null;
     const amount = readAmount(reading);
@@ -361,7 +371,7 @@ export function readHook(reading: Reading): HookClause | null {
     }
     cursor.accept("size|mm");
     cursor.accept("crochet");
-    if (!cursor.accept("hook|hooks|hk")) return null;
+    if (!cursor.accept("hook|hooks|hk") && !(named && amount)) return null;
     if (cursor.at === start + 1) return null;
     const span = cursor.spanFrom(start);
     return { kind: "hook", span, mm, words: reading.words(span) };

@@ -184,6 +184,7 @@ export class Cursor {
 /** A break parts steps as a full stop does, and has no width. Common slips of the pen are read as what was meant. */
 function tidy(tokens: readonly Token[]): Token[] {
   return tokens
+    .filter((_, index) => !isGivenShort(tokens, index))
     .filter((token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1]))
     .map((token) => {
       if (token.is === "break")
@@ -194,8 +195,51 @@ function tidy(tokens: readonly Token[]): Token[] {
     });
 }
 
+/** Words of the trade and the abbreviations that patterns give behind them in brackets: "chain (ch) 5". */
+const SHORT: Readonly<Record<string, string>> = {
+  chain: "ch",
+  chains: "ch|chs",
+  crochet: "sc|dc|hdc|tr|htr|dtr",
+  stitch: "st|sl st|ss|slst|sl",
+  stitches: "sts|st|sl sts",
+  space: "sp",
+  spaces: "sps|sp",
+  loop: "lp",
+  loops: "lps|lp",
+  repeat: "rep|rpt",
+  beginning: "beg",
+  skip: "sk",
+  together: "tog",
+  increase: "inc",
+  decrease: "dec",
+  round: "rnd",
+};
+
+/** One of the tokens of "(ch)" behind "chain": the bracket only gives the abbreviation. */
+function isGivenShort(tokens: readonly Token[], index: number): boolean {
+  for (let open = index; open >= Math.max(0, index - 3); open -= 1) {
+    const opener = tokens[open];
+    if (opener?.is !== "mark" || !OPENERS.has(opener.text)) continue;
+    const full = tokens[open - 1];
+    const known = full?.is === "word" ? SHORT[full.norm] : undefined;
+    if (known === undefined) continue;
+    let close = open + 1;
+    while (close <= open + 2 && tokens[close]?.is === "word") close += 1;
+    const closer = tokens[close];
+    if (closer?.is !== "mark" || !CLOSERS.has(closer.text) || index > close) continue;
+    const words = tokens
+      .slice(open + 1, close)
+      .map((token) => (token.is === "word" ? token.norm : ""))
+      .join(" ");
+    if (words !== "" && known.split("|").includes(words)) return true;
+  }
+  return false;
+}
+
 /** Units and words so often cut short that a stop behind them, with the step going on in small letters or figures, ends nothing. */
-const DOTTED = new Set(["ins", "in", "ch", "beg", "incl", "alt", "foll"]);
+const DOTTED = new Set(["ins", "in", "ch", "beg", "incl", "alt", "foll", "approx", "no"]);
+/** Of those, the ones a figure belongs to: "No. 9 hook", "approx. 16 cm". */
+const BRINGS_FIGURE = new Set(["approx", "no"]);
 
 function isAbbreviationStop(token: Token, before: Token | undefined, after: Token | undefined): boolean {
   if (
@@ -206,6 +250,7 @@ function isAbbreviationStop(token: Token, before: Token | undefined, after: Toke
     !token.glued
   )
     return false;
+  if (after?.is === "number" && BRINGS_FIGURE.has(before.norm)) return true;
   if (after?.is === "number") return after.glued && before.norm === "ch";
   if (after?.is !== "word" || before.norm === "ch") return false;
   return after.text.charAt(0) !== after.text.charAt(0).toUpperCase();

@@ -239,6 +239,8 @@ export function readDeterminers(reading: Reading, draft: Draft): void {
       cursor.at += 1;
       continue;
     }
+    // "the single crochet" names the stitch; "the single chain" says that there is one.
+    if (cursor.fits("single|double|half") && stitchAt(cursor, reading, 0, false)) return;
     if (cursor.accept(SKIPPABLE)) continue;
     // "beginning 3rd ch": of the chain the row began with.
     if (cursor.fits("beg|beginning|starting") && cursor.isNumber(1)) {

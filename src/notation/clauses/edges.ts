@@ -1,3 +1,4 @@
+import { stitchAt } from "../stitch-words.ts";
 import type { AlongClause, Amount, Clause, LoopsClause } from "../tree.ts";
 import { readAmount, readOrdinal } from "./amounts.ts";
 import { readLoops } from "./loops.ts";
@@ -126,6 +127,14 @@ export function readLoopState(reading: Reading): LoopsClause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
+    const onward =
+      cursor.accept("from now|here on|onwards?") || cursor.accept("from this? row|rnd|round? on|onwards");
+    if (onward) {
+      cursor.accept(",");
+      cursor.accept("work|working|always");
+      const stitch = stitchAt(cursor, reading, 0, false);
+      if (stitch) cursor.at += stitch.length;
+    }
     cursor.accept("now|and");
     if (
       cursor.accept("pick|picking|taking|take up? only?") ||
@@ -151,6 +160,7 @@ export function readLoopState(reading: Reading): LoopsClause | null {
         return null;
     }
     const throughout =
+      onward ||
       cursor.accept("throughout the? pattern|piece|entire?") ||
       cursor.accept("on|in|for each|every|all row|rows|rnd|rounds|rnds|sts") ||
       cursor.accept("for the? rest|remainder of the? pattern|piece|hat");

@@ -34,7 +34,10 @@ export function readMagicRing(reading: Reading): JoinClause | null {
     cursor.accept("making|creating|forming|into|in");
     cursor.accept("a|an|your|the");
     cursor.accept('"');
-    if (!cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") && !cursor.accept("mr|mc"))
+    if (
+      !cursor.accept("magic|adjustable|sliding|magical ring|circle|loop|rg") &&
+      !(cursor.accept("mr|mc") && !isYarn(reading, start))
+    )
       return null;
     cursor.accept('"');
     cursor.accept("/ ring|circle|loop");
@@ -47,6 +50,15 @@ export function readMagicRing(reading: Reading): JoinClause | null {
       return null;
     return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring: true };
   });
+}
+
+/** "With MC, join": the main colour, where the text lists it or the words before can only bring a yarn. */
+function isYarn(reading: Reading, start: number): boolean {
+  const { cursor, context } = reading;
+  const word = cursor.tokens[cursor.at - 1];
+  if (word?.is !== "word" || word.norm !== "mc") return false;
+  const before = cursor.tokens[start];
+  return context.colours.includes("MC") || (before?.is === "word" && /^(with|using|use)$/u.test(before.norm));
 }
 
 /** "join with sl st in first sc", "ss to top of 3ch to join", "join", "close in ring", "join with hdc in first dc". */

@@ -50,12 +50,40 @@ export function readPlaceFirst(reading: Reading): GroupClause | null {
     const before = cursor.tokens[verb - 1];
     const said =
       before?.is === "word" && /^(make|work|do|crochet|working|making|place|put)$/u.test(before.norm);
-    if (!said) return null;
+    if (!said) return afterComma(reading, start, place.target);
     const body = readItems(reading);
     return body.length > 0
       ? { kind: "group", span: cursor.spanFrom(start), body, target: place.target }
       : null;
   });
+}
+
+/** "In the ch-3 sp, ch 4, 2 tr, ch 3, 3 tr.": a whole sentence of bare stitches behind its place and a comma. */
+function afterComma(reading: Reading, start: number, target: GroupClause["target"]): GroupClause | null {
+  const { cursor } = reading;
+  const comma = cursor.tokens[cursor.at - 1];
+  if (
+    comma?.is !== "mark" ||
+    comma.text !== "," ||
+    !target.what.is.match(/^(space|ring|corner|marked|stitch)$/u)
+  )
+    return null;
+  const before = reading.lastStitch;
+  const body: Clause[] = [];
+  while (body.length < 12) {
+    const more = readItems(reading);
+    if (more.length === 0) break;
+    body.push(...more);
+    if (!cursor.fits(",|and|&")) break;
+    cursor.accept(",");
+    cursor.accept("and|&");
+  }
+  const works = body.some((clause) => clause.kind === "work");
+  const ended = cursor.done || cursor.isMark(".") || cursor.isMark(";");
+  if (works && ended) return { kind: "group", span: cursor.spanFrom(start), body, target };
+  // A number alone must not stand for a stitch that was only tried.
+  reading.lastStitch = before;
+  return null;
 }
 
 /** "dc, ch 3 and dc": bare stitches and chains; "and" brings the last, and a chain alone does not end the list. */

@@ -127,6 +127,7 @@ export function readTail(reading: Reading, draft: Draft): void {
       if (!of) return;
       draft.of = of;
     } else if (
+      isJustMade(reading, draft) ||
       cursor.accept("made|formed by|with the? turning|beg|beginning? ch|chain|loop") ||
       cursor.accept("just|first? made|worked|formed|created|below")
     )
@@ -139,6 +140,14 @@ export function readTail(reading: Reading, draft: Draft): void {
     else if (!draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
     else return;
   }
+}
+
+/** "the dc just made": the stitch the hook has come from, not the next of the edge. */
+function isJustMade(reading: Reading, draft: Draft): boolean {
+  if (!reading.cursor.accept("just made|worked|completed|formed")) return false;
+  if (draft.ref === null && !draft.each && !draft.count && draft.noun && !draft.noun.plural)
+    draft.ref = "same";
+  return true;
 }
 
 function readBelow(reading: Reading, draft: Draft): boolean {

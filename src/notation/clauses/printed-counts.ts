@@ -136,7 +136,9 @@ export function readBareClaim(reading: Reading): boolean {
   const found = cursor.attempt(() => {
     const bracketed = /^[([{<]/u.test(token.text);
     const before = cursor.tokens[cursor.at - 1];
-    const sentence = before?.is === "mark" && ".;,:".includes(before.text);
+    // "turn24 sc": a dash was lost between the turn and the count.
+    const lost = before?.is === "word" && token.glued && /^(turn|across|around|end)$/u.test(before.norm);
+    const sentence = lost || (before?.is === "mark" && ".;,:".includes(before.text));
     const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
     if (!bracketed && !((sentence || noun) && (covered(reading) || (noun && worked(reading))))) return null;
     if (bracketed && !reading.out.some((clause) => clause.kind !== "aside")) return null;

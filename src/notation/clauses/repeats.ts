@@ -27,6 +27,8 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
+    const counted = readCountedCall(reading, start);
+    if (counted) return counted;
     cursor.accept("and|then");
     if (!cursor.accept("rep|repeat|repeating|rpt|reps|repeats|rept|cont|continue|repeated")) return null;
     cursor.accept("the? pattern|instructions|sequence|section|steps|directions|stitches|sts?");
@@ -36,6 +38,8 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     let inner = false;
     cursor.accept("what is?");
     if (cursor.accept("from|between|at|in|the|inside|within the? first|single|last?")) {
+      // A line of the page may end between "from" and its star.
+      if (cursor.isMark(".") && isStar(reading, 1)) cursor.at += 1;
       mark = readMark(reading);
       if (!mark) return null;
       if (cursor.accept("to|and|through|until|-|/")) {
@@ -73,6 +77,29 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
       mark,
       endsAtInner: inner || late,
       stop: stop ?? { by: "unsaid", span: cursor.emptyHere() },
+    };
+  });
+}
+
+/** "work 6 times total from *": the number before the star. */
+function readCountedCall(reading: Reading, start: number): RepeatWords | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    if (!cursor.accept("work|complete|do|make")) return null;
+    const times = readAmount(reading);
+    if (!times || !cursor.accept("times")) return null;
+    const total = cursor.accept("in? total|all");
+    const more = !total && cursor.accept("more");
+    if (!cursor.accept("from")) return null;
+    const mark = readMark(reading);
+    if (!mark) return null;
+    const counting = total ? "total" : more ? "extra" : "either-total";
+    return {
+      start,
+      pair: false,
+      mark,
+      endsAtInner: false,
+      stop: { by: "times", span: cursor.spanFrom(start), times, counting },
     };
   });
 }

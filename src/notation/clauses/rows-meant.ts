@@ -42,6 +42,12 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   if (!rows || ((work || carriesOn) && !worked(rows))) return null;
   cursor.accept("pattern|patt");
   cursor.accept("alternately");
+  // "over rem 2 (3) shells": over all there is.
+  cursor.attempt(() => {
+    if (!cursor.accept("over|across|on the? rem|remaining|these|those")) return null;
+    const left = readAmount(reading);
+    return readNoun(reading) || left ? true : null;
+  });
   let until = readUntil(reading) ?? undefined;
   let times = until ? undefined : (readRowTimes(reading) ?? undefined);
   if (!until) until = readUntil(reading) ?? undefined;

@@ -154,6 +154,7 @@ function readFirstRow(reading: Reading): { first?: Amount; run?: Amount } | null
   const { cursor } = reading;
   return cursor.attempt(() => {
     cursor.accept("of|on|in|for");
+    if (cursor.fits("each|both of? the? next|following")) cursor.accept("each|both of?");
     cursor.accept("the");
     if (cursor.accept("next|this|following|foll")) {
       const run = readAmount(reading);
@@ -293,7 +294,7 @@ const STRAIGHT = [
   "with no inc|increases|increase|shaping or? dec|decreases?",
 ];
 const PATTERN = [
-  "in|the main|established|stitch|same? pattern|patt|pat|patts st|sts|stitch?",
+  "in|the main|established|stitch|same|basic|body|lace|mesh|texture|textured|cable|rib|stripe|shell? pattern|patt|pat|patts st|sts|stitch?",
   "in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?",
   "in|the pattern|patt|pat|patts|design",
   "pattern|patt|pat st|stitch? as? set|established|before|est|correct?",
@@ -319,6 +320,7 @@ export function readEven(reading: Reading): Clause | null {
     const verb = cursor.accept(
       "work|working|continue|cont|continuing|proceed|crochet|worked|keep|keeping|knit|now|go on?",
     );
+    if (!verb) cursor.accept("make|do");
     cursor.accept("to work|working|crochet|be?") || cursor.accept("work|working|on|to");
     const worked = verb ? null : stitchedRows(reading);
     if (worked)
@@ -339,15 +341,25 @@ export function readEven(reading: Reading): Clause | null {
     let stitch: string | undefined;
     if (rowsFirst || straight) {
       cursor.accept("in|of");
+      // "7 rows of 30 sc in circles": how many there are is said as well.
+      const counted = cursor.isNumber() ? stitchAt(cursor, reading, 1, false) : null;
+      if (counted && counted.code !== "ch") cursor.at += 1;
       const found = stitchAt(cursor, reading, 0, false);
       if (found && found.code !== "ch") {
         stitch = found.code;
         cursor.at += found.length;
+        cursor.accept("in|in-the circles|rounds|circle|round");
         cursor.accept("in each|every st|sc|dc|hdc|stitch");
       }
     }
     inPattern = inPattern || pattern;
-    if (!straight && !inPattern && !(rowsFirst && verb)) return null;
+    // "Make 4 more rows", "12 rows", "1 row single crochet": a step of its own.
+    const bare =
+      rowsFirst !== null &&
+      (stitch !== undefined || cursor.isBoundary()) &&
+      isStep(reading, start) &&
+      reading.depth === 0;
+    if (!straight && !inPattern && !(rowsFirst && verb) && !bare) return null;
     if (!straight && !rowsFirst && inPattern && !cursor.fits("until|till|for|over|,|.|to") && !cursor.done)
       return null;
     if (
@@ -370,6 +382,12 @@ export function readEven(reading: Reading): Clause | null {
       stitch,
     });
   });
+}
+
+/** Whether the words from here on begin a step. */
+function isStep(reading: Reading, start: number): boolean {
+  const before = reading.cursor.tokens[start - 1];
+  return before === undefined || (before.is === "mark" && ".;,:".includes(before.text));
 }
 
 /** "work 70 stitches": in whatever the pattern is. */

@@ -53,6 +53,7 @@ function skippedRowEnd(reading: Reading): SkipClause["target"] | null {
           : null;
     const count = readAmount(reading);
     if ((!ref && !count) || !cursor.accept("row|rows")) return null;
+    cursor.accept("end|ends");
     return {
       span: cursor.spanFrom(from),
       ref: ref ?? "next",

@@ -68,6 +68,15 @@ export function readSpelledOut(reading: Reading): Clause | null {
       else cursor.at += 1;
     }
     if (!ended) return null;
+    // "dec over next 2 sts as follows: draw up ...": the stitch is said already, and this is how it is made.
+    const said = reading.out.findLast((clause) => clause.kind !== "aside");
+    const lead = cursor.tokens.slice(Math.max(0, start - 4), start);
+    if (
+      said?.kind === "work" &&
+      /dec|tog|cluster/u.test(said.stitch) &&
+      lead.some((token) => token.is === "word" && /^(follows|foll|fol|thus)$/u.test(token.norm))
+    )
+      return { kind: "aside", span: cursor.spanFrom(start) };
     if (skipped > 0) yarnOverFirst = false;
     const loops = all;
     const base = !yarnOverFirst ? "sc" : partial ? "dc" : "hdc";

@@ -1,6 +1,6 @@
 import type { Span } from "../../base/index.ts";
 
-import type { LoopWord, PlaceWord, Target } from "../tree.ts";
+import type { Limit, LoopWord, PlaceWord, Target } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import { readDeterminers, readTop } from "./determiners.ts";
 import { readLimit } from "./limits.ts";
@@ -209,7 +209,20 @@ function readCore(reading: Reading, start: number): Target | null {
     draft.ref === "here" ||
     draft.ref === null;
   const until =
-    limited && !draft.count ? readLimit(reading, (inner) => readTarget(inner)) : readIdleLimit(reading);
+    limited && !draft.count
+      ? readLimit(reading, (inner) => readTarget(inner))
+      : draft.ref === "next" && !draft.count && !draft.of
+        ? readLimitAtEnd(reading)
+        : readIdleLimit(reading);
+  // "hdc in the sts across", "hdc in next hdc across": with the way to go said, every place on it is meant.
+  if (
+    until?.at === "end" &&
+    !draft.count &&
+    !draft.of &&
+    (draft.ref === "next" || draft.ref === null) &&
+    takesMany(draft)
+  )
+    draft.ref = "each";
   if (until && !draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
   const ref = settleRef(draft);
   const target = {
@@ -240,6 +253,19 @@ function bareChainIsTurning(reading: Reading, draft: Draft): void {
   if (/sp|loop|lp|arch/iu.test(words)) return;
   draft.of = { ...of, ref: "any", what: { is: "turning-chain", chains: of.what.chains } };
   if (!draft.noun || draft.noun.what.is === "any") draft.noun = { what: { is: "chain" }, plural: false };
+}
+
+/** "across" or "around" as the last word of the step. */
+function readLimitAtEnd(reading: Reading): Limit | null {
+  const { cursor } = reading;
+  if (!cursor.fits("across|around") || !cursor.isBoundary(1)) return null;
+  return readLimit(reading, (inner) => readTarget(inner));
+}
+
+/** Kinds of place an edge has many of. */
+function takesMany(draft: Draft): boolean {
+  const is = draft.noun?.what.is ?? "any";
+  return is === "any" || is === "stitch" || is === "chain";
 }
 
 /** "sc in next 3 sts across": the limit after a number says nothing more. */
@@ -337,7 +363,12 @@ function between(reading: Reading, start: number): PlaceFound | null {
   readAmount(reading);
   const noun = readNoun(reading);
   if (!noun && !ref && !each) return null;
-  if (cursor.accept("and the? next|following? first|last?")) readNoun(reading);
+  if (
+    cursor.accept("and the? 2nd|second|next to last") ||
+    cursor.accept("and the? next|following? first|last?")
+  )
+    readNoun(reading);
+  cursor.accept("of|from the? previous|prev|last row|rnd|round");
   const until = each || !ref ? readLimit(reading, (inner) => readTarget(inner)) : readIdleLimit(reading);
   const target: Target = made<Target>({
     span: cursor.spanFrom(start),

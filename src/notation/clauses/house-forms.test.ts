@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { readRow } from "./row-for-tests.ts";
+
+// Forms of words: notation survey, sections 2, 3, 6, 9 and 10. Rows are our own; how each is understood is common practice, no source.
+describe("Forms of words met in leaflets and on hand-typed pages", () => {
+  it.each([
+    ["sc in the sts across", "(sc @ each st ..)"],
+    ["hdc in next hdc across", "(hdc @ each hdc ..)"],
+    ["sc in 2nd ch from hook and in ch across", "(sc @ nth #2 ch from-hook) (sc @ each ch ..)"],
+    ["sk the single crochet, hdc in next 3 sts", "(skip @ next sc) (hdc @ next 3 st)"],
+    ["ch 3, ss in the top of the dc just made", "(ch 3) (sl st @ same dc)"],
+    ["in the ch-3 sp, ch 4, 2 tr, ch 3, 3 tr.", "(group @ next ch3-sp : (ch 4) (tr x2) (ch 3) (tr x3))"],
+    [
+      "*3 dc, ch 1, work 6 times total from *",
+      "(star-repeat 6 : (choice n-alone {(dc @ next each 3 st)} {(dc x3 @ next st)}) (ch 1))",
+    ],
+    ["make 4 more rows", "(even 4 rows)"],
+    ["1 row single crochet", "(even 1 rows sc)"],
+    ["7 rows of 30 sc in circles", "(even 7 rows sc)"],
+    ["dec 1 st at beg and end of each of the next 3 (4, 4) rows", "(schedule dec 1 each-end every 1 x3/4/4)"],
+    ["miss first row end, 1 dc into each row end", "(skip @ first row-end) (dc x1 @ each row-end)"],
+    ["rep Rows 3 and 4 over rem 2 (3, 4) shells", "(rows 3,4)"],
+    ["from now on sc in the back loop of each st", "(loops back throughout)"],
+    ["at the end of Row 8 do not ch 1", "(aside)"],
+    ["do not skip first st, dc in first st", "(aside) (dc @ first st)"],
+    ["with MC, join with ss", "(colour MC) (join sl st)"],
+    ["with No. 7 hook ch 21", "(hook) (ch 21)"],
+    ["chain (ch) 15, single crochet (sc) in 2nd chain (ch) from hook", "(ch 15) (sc @ nth #2 ch from-hook)"],
+    ["sc2tog, turn24 sc.", "(sc2tog) (turn) (claim 24 sc)"],
+    ["sc across (5 sc, 2 groups of 2 hdc. Total of 9 sts)", "(sc @ each st ..) (claim 9 any)"],
+  ])("%s", (row, tree) => expect(readRow(row)).toBe(tree));
+
+  it("takes movements behind a decrease told as follows for how it is made", () => {
+    const read = readRow(
+      "dec over next 2 sts as follows: draw up a loop in each of next 2 sts; yo and through all 3 loops. Sc in next st",
+    );
+    expect(read.startsWith("(dec @ next 2 st)")).toBe(true);
+    expect(read).not.toContain("tog");
+    expect(read).not.toContain("REMARK");
+  });
+});
