@@ -207,13 +207,16 @@ export class Table {
     return words.length > 40 ? `${words.slice(0, 39)}…` : words;
   }
 
+  /** Marks the line from the place on at which the parser stumbled; it often names one sign alone. */
   private tellFault(fault: YAMLError): void {
-    const from = this.at.from + Math.min(fault.pos[0], this.yaml.length);
-    const to = Math.max(from, this.at.from + Math.min(fault.pos[1], this.yaml.length));
-    const end = this.text.indexOf("\n", from);
+    const lead = /^[ \t]*/.exec(this.yaml.slice(fault.pos[0]))?.[0].length ?? 0;
+    const start = Math.min(fault.pos[0] + lead, this.yaml.length);
+    const end = this.yaml.indexOf("\n", start);
+    const words = this.yaml.slice(start, end === -1 ? this.yaml.length : end).trimEnd();
+    const from = this.at.from + start;
     this.tell(
       tableNotRead,
-      { from, to: Math.max(from, Math.min(to, end === -1 ? to : end)) },
+      { from, to: from + words.length },
       { problem: SAID[fault.code] ?? "What stands here does not fit what stands before it." },
     );
   }

@@ -53,6 +53,7 @@ export function readSwatchMeasures(words: string): SwatchMeasuresRead {
   }
   if (!cursor.take(OVER)) return slip(cursor.at, 'What they measure follows, as in "in 30 x 32.4 cm".');
   const lengths: number[] = [];
+  cursor.space();
   const from = cursor.at;
   for (;;) {
     cursor.space();
