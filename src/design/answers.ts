@@ -40,7 +40,8 @@ export function settleAnswers(
           row: place.line.label || null,
           sizes: [],
         };
-        const stamp = stampOf(tree.text, instruction, place.line);
+        const before = at > 0 && lines[at - 1]?.piece === place.piece ? (lines[at - 1]?.line ?? null) : null;
+        const stamp = stampOf(tree.text, instruction, place.line, before);
         if (answer.stamp !== null && answer.stamp !== stamp) {
           raised.push(answerReopened.at(where, { row, reason: answer.reason }));
           continue;

@@ -10,6 +10,7 @@ export type {
   Tie,
   Yarn,
 } from "./document/document.ts";
+export { addSize, setEntry } from "./document/edit-table.ts";
 export type { FinishedMeasure, MadeFrom } from "./document/finished.ts";
 export { type CountChange, gradeDesign, type NotGraded, type Regraded } from "./document/grade-design.ts";
 export { type WhomItFits, whomItFits } from "./document/whom-it-fits.ts";

@@ -3,12 +3,18 @@ import type { WorkedLine } from "../working/index.ts";
 
 /**
  * The stamp of a row and its counts: five letters or digits that change when the words of the row or a count of any size
- * changes. White space does not matter. It tells an answer that was given to another state of the row.
+ * changes, its own or the one it was worked on. White space does not matter. It tells an answer that was given to another
+ * state of the row.
  */
-export function stampOf(text: string, instruction: Instruction, line: WorkedLine): string {
+export function stampOf(
+  text: string,
+  instruction: Instruction,
+  line: WorkedLine,
+  before: WorkedLine | null,
+): string {
   const answersFrom = Math.min(instruction.span.to, ...instruction.answers.map((answer) => answer.span.from));
   const words = text.slice(instruction.span.from, answersFrom).replace(/\s+/gu, " ").trim();
-  return hashOf(`${words}|${line.stitches.join(",")}`);
+  return hashOf(`${words}|${line.stitches.join(",")}|${before?.stitches.join(",") ?? ""}`);
 }
 
 /** The stamp of any words: a change of one sign changes it. */

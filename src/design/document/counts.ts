@@ -23,6 +23,7 @@ import {
   valuesAndSizes,
 } from "../findings/index.ts";
 import type { Count, Fabric, PlacedRule } from "./document.ts";
+import { endOfLine } from "./edit-table.ts";
 import { multipleOf } from "./fabrics.ts";
 import { NameBook, readWords, tellSlip } from "./measures.ts";
 import { type Plan, type PlanGround, tellMissing } from "./plan.ts";
@@ -399,7 +400,7 @@ class CountReader {
     }
     const line = table.text.lastIndexOf("\n", span.from) + 1;
     const indent = /^[ ]*/.exec(table.text.slice(line, span.from))?.[0] ?? "";
-    return { at: span.to, before: `\n${indent}is: `, after: "" };
+    return { at: endOfLine(table.text, span.to), before: `\n${indent}is: `, after: "" };
   }
 }
 

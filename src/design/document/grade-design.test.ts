@@ -59,8 +59,8 @@ describe("choosing counts anew", () => {
       "  cowl sts: { along: cowl width, is: 30 36 42 }\n",
     );
     expect(
-      (await graded(cowl("  cowl sts:\n    along: cowl width # all round\n    in: plain"))).text,
-    ).toContain("    along: cowl width # all round\n    in: plain\n    is: 30 36 42\n");
+      (await graded(cowl("  cowl sts:\n    along: cowl width # all round\n    in: plain # in use"))).text,
+    ).toContain("    along: cowl width # all round\n    in: plain # in use\n    is: 30 36 42\n");
   });
 
   it("leaves held counts and counts by hand alone", async () => {
