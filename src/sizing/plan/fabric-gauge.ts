@@ -32,12 +32,13 @@ export function gaugeOfFabric(
   const used = washed.length > 0 ? washed : lying;
   if (used.length === 0) return null;
   const estimate = (of: "stitches" | "rows"): Estimate => {
-    const { value, u } = pool(
-      used.map(({ gauge, reading }) => {
-        const each = of === "stitches" ? gauge.stitchWidth : gauge.rowHeight;
-        return { value: each, u: each * uOfReading(reading, limits)[of] };
-      }),
-    );
+    const estimates = used.map(({ gauge, reading }) => {
+      const each = of === "stitches" ? gauge.stitchWidth : gauge.rowHeight;
+      return { value: each, u: each * uOfReading(reading, limits)[of] };
+    });
+    // One swatch is taken as it is: pooling would leave the last binary digits to chance.
+    const [first, ...more] = estimates;
+    const { value, u } = first && more.length === 0 ? first : pool(estimates);
     return { value, u };
   };
   const stretch = (of: "stitches" | "rows"): number | null => {
