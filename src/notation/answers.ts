@@ -1,3 +1,4 @@
+import type { Span } from "../base/index.ts";
 import type { LexContext } from "./context.ts";
 import { lex } from "./lex.ts";
 import type { Answer } from "./tree.ts";
@@ -56,6 +57,15 @@ export function readAnswer(
     ...(count ? { count } : {}),
     stamp: stamp ? (stamp[1] as string).toLowerCase() : null,
   };
+}
+
+/** The first bracket in a stretch of plain text that opens as an answer does, or null. */
+export function answerSpan(plain: string, from: number, to: number): Span | null {
+  const hit = /\(\s?(?:as\smeant|vouched)\b/i.exec(plain.slice(from, to));
+  if (!hit) return null;
+  const at = from + hit.index;
+  const end = closing(plain, at, Math.min(to, at + LONGEST));
+  return end === -1 ? null : { from: at, to: end + 1 };
 }
 
 function closing(plain: string, at: number, to: number): number {

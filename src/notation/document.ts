@@ -1,4 +1,5 @@
 import type { Span } from "../base/index.ts";
+import { answerSpan } from "./answers.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
 import { countsAsLists } from "./count-braces.ts";
@@ -149,7 +150,7 @@ class Cutter {
       this.other("prose", start, end);
       return;
     }
-    if (/^\(\s?(?:as meant|vouched)\b/i.test(words) && this.started) {
+    if (this.started && answerSpan(this.flat, start, end)?.from === start) {
       this.units.push({ kind: "answer", from: start, to: end });
       return;
     }
@@ -577,6 +578,13 @@ class Cutter {
   }
 
   private sentences(from: number, to: number, index = -1): void {
+    const answer = this.started ? answerSpan(this.flat, from, to) : null;
+    if (answer) {
+      if (answer.from > from) this.sentences(from, answer.from, index);
+      this.units.push({ kind: "answer", ...answer });
+      if (/[\p{L}\p{N}]/u.test(this.flat.slice(answer.to, to))) this.sentences(answer.to, to, index);
+      return;
+    }
     for (const stretch of readOrders(this.flat, from, to)) {
       const open = this.open();
       if (stretch.is === "tail" && open && (open.to <= stretch.from || open.from < stretch.from)) {

@@ -63,7 +63,7 @@ export class Plan {
           this.workOwn(segment, count, claims, claimsBehind(segments, at, claims));
           break;
         case "repeat":
-          this.workAgain(segment, count, claims);
+          this.workAgain(segment, count);
           break;
         case "cycle": {
           const { stop } = segment.clause;
@@ -107,11 +107,7 @@ export class Plan {
     }
   }
 
-  private workAgain(
-    segment: Extract<Segment, { is: "repeat" }>,
-    count: number | null,
-    claims: readonly Claim[],
-  ): void {
+  private workAgain(segment: Extract<Segment, { is: "repeat" }>, count: number | null): void {
     const { piece, instruction, troubles } = this;
     const done = workRowsAgain(
       piece,
@@ -120,7 +116,6 @@ export class Plan {
       this.number,
       count,
       this.pattern,
-      claims,
       troubles,
     );
     this.flipsFirst ??= done.startFlips;

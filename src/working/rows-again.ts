@@ -34,7 +34,6 @@ export function workRowsAgain(
   first: number | null,
   count: number | null,
   pattern: PatternRows,
-  claims: readonly Claim[],
   troubles: Trouble[],
 ): RowsDone {
   const { state } = work;

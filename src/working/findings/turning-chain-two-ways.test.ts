@@ -13,9 +13,9 @@ it("says both ways", () =>
     }),
   ).toEqual([
     "The ch 3 of Row 6 does not count as dc; elsewhere it counts as dc.",
-    "The count of Row 6 comes true only this way.",
+    "The words of Row 6 say so, and the words of the other rows say otherwise.",
     "Change Row 6 so that its ch 3 counts as dc.",
-    "Write in Row 6 that its ch 3 does not count as dc.",
+    "Answer that it is meant, with the reason.",
   ]));
 
 it("says them the other way round", () =>

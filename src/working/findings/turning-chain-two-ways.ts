@@ -19,9 +19,9 @@ export const turningChainTwoWays = declare<Facts>({
   severity: "warning",
   what: (d) =>
     `The ${d.chain} of ${d.row} ${say(d.here, d.stitch)}; elsewhere it ${say(d.elsewhere, d.stitch)}.`,
-  why: (d) => `The count of ${d.row} comes true only this way.`,
+  why: (d) => `The words of ${d.row} say so, and the words of the other rows say otherwise.`,
   todo: (d) => [
     `Change ${d.row} so that its ${d.chain} ${say(d.elsewhere, d.stitch)}.`,
-    `Write in ${d.row} that its ${d.chain} ${say(d.here, d.stitch)}.`,
+    "Answer that it is meant, with the reason.",
   ],
 });
