@@ -1,5 +1,5 @@
 import { counted, plural } from "../base/index.ts";
-import { type Proof, proveDesign, whomItFits } from "../design/index.ts";
+import { type Proof, proveDesign, ruleCosts, whomItFits } from "../design/index.ts";
 import { oneLine } from "./cells.ts";
 import { setFindings, WIDEST_PROSE } from "./findings.ts";
 import { findingJson } from "./json.ts";
@@ -76,6 +76,11 @@ export function sizesJson(proof: DesignProved) {
       measured,
       within,
     })),
+    rules: ruleCosts(proof.table).map(({ words, line, cost }) => ({
+      text: words,
+      line,
+      cost: thousandth(cost),
+    })),
     coverage:
       fits === null || fits.coverage.share === null
         ? null
@@ -105,6 +110,7 @@ function setSizes(proof: DesignProved, file: string, width: number, paint: Paint
     ...setCounts(proof, width, paint),
     ...setTies(proof, width, paint),
     ...setChoice(proof).flatMap(prose),
+    ...setRules(proof).flatMap(prose),
     ...setFits(proof).flatMap(prose),
     "",
     ...setFindings(viewOf(proof), width, paint),
@@ -169,6 +175,16 @@ function setChoice({ choice }: DesignProved): string[] {
   return [
     `The counts as written miss the plan by ${cmOf(choice.cost)} cm in all; no choice misses it by less than ${cmOf(choice.floor)} cm.`,
   ];
+}
+
+/** The rules that keep the counts farthest from the plan. */
+function setRules(proof: DesignProved): string[] {
+  const costly = ruleCosts(proof.table)
+    .filter(({ cost }) => cost >= 0.05)
+    .slice(0, 3);
+  if (costly.length === 0) return [];
+  const said = costly.map(({ words, line, cost }) => `${cmOf(cost)} cm for "${words}" (line ${line})`);
+  return [`What rules cost, in misses and uneven steps that would go without them: ${said.join("; ")}.`];
 }
 
 const hundredth = (share: number): string => `${Math.round(share * 100)} in 100`;

@@ -13,6 +13,7 @@ export type {
 export { addSize, setEntry } from "./document/edit-table.ts";
 export type { FinishedMeasure, MadeFrom } from "./document/finished.ts";
 export { type CountChange, gradeDesign, type NotGraded, type Regraded } from "./document/grade-design.ts";
+export { type RuleCost, ruleCosts } from "./document/rule-costs.ts";
 export { type WhomItFits, whomItFits } from "./document/whom-it-fits.ts";
 export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
 export { applyEdits, proveDesign } from "./prove.ts";

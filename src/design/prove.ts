@@ -62,7 +62,9 @@ function readOptions(table: DesignTable, options: ReadOptions): ReadOptions {
     ...options,
     ...(terms ? { terms } : {}),
     sizes: table.sizes,
-    counts: new Map(table.counts.map(({ name, values }) => [name, values ?? []] as const)),
+    ...(table.counts.length > 0
+      ? { counts: new Map(table.counts.map(({ name, values }) => [name, values ?? []] as const)) }
+      : {}),
   };
 }
 

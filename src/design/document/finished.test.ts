@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { proveDesign } from "../prove.ts";
+import { ruleCosts } from "./rule-costs.ts";
 
 /** A stitch is 0.5 cm wide and a row 0.8 cm high in every design here. */
 const design = (plan: string, counts: string, rows = "", ease = "bust: 10 cm, upper arm: 5 cm") => `---
@@ -157,5 +158,20 @@ describe("counts in the rows", () => {
     const found = proveDesign(text).findings.find(({ code }) => code === "design/name-unknown");
     expect(found && text.slice(found.span.from, found.span.to)).toBe("boddy sts");
     expect(found?.todo[0]?.say).toBe('Write "body sts", if that is meant.');
+  });
+});
+
+describe("what rules cost", () => {
+  it("is what would go without them", () => {
+    const { table } = proveDesign(
+      design(
+        "  width: half of finished bust\n  rib: 5.2 cm",
+        "  body sts: { along: width, multiple: 8 + 4, is: 92 100 }\n  rib sts: { along: rib, at least: 4, is: 10 }",
+      ),
+    );
+    // 90 and 100 sts are wanted, of 0.5 cm each: 92 misses by 1 cm, 100 not at all; the least of 4 costs nothing.
+    expect(table && ruleCosts(table)).toEqual([
+      { words: "body sts is a multiple of 8 plus 4", line: 13, cost: expect.closeTo(1, 6) },
+    ]);
   });
 });
