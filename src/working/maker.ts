@@ -187,11 +187,18 @@ export class Maker {
   }
 
   private listedRows(label: Label): readonly RowNumbers[] {
-    return label.rows.flatMap((range) => {
+    const listed: RowNumbers[] = [];
+    for (const range of label.rows) {
       const from = this.work.number(range.from);
       const to = this.work.number(range.to);
-      return from === null || to === null ? [] : [{ from, to }];
-    });
+      if (from === null || to === null) continue;
+      const before = listed.at(-1);
+      // "Rows 3 and 4" are one stretch of rows.
+      if (before && from === before.to + 1 && to >= from)
+        listed[listed.length - 1] = { from: before.from, to };
+      else listed.push({ from, to });
+    }
+    return listed;
   }
 
   /** Works the rows of one instruction, its own or those it repeats. */

@@ -51,6 +51,9 @@ export interface SizeContext {
   readonly called: ReadonlySet<string>;
 }
 
+/** A tube laid flat and worked through both its layers takes two stitches at a time. */
+const BOTH_LAYERS = /\bboth\s(?:layers|sides|thicknesses)\b/i;
+
 /** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */
 export class PieceWork {
   readonly state: PieceState;
@@ -108,9 +111,15 @@ export class PieceWork {
     state.printed = null;
     own.push(...after.troubles, ...check);
     const confirmed = claims.length > 0 && check.length === 0;
+    const { from, to } = instruction.span;
+    const closesAgain =
+      round &&
+      start.edge?.closed === true &&
+      after.edge?.closed === true &&
+      !BOTH_LAYERS.test(this.context.tree.text.slice(from, to));
     for (const trouble of own) {
-      // A row that stops early and comes to its printed count was meant so.
-      if (trouble.is === "left-over" && !trouble.announced && confirmed) continue;
+      // A row that stops early and comes to its printed count was meant so; a round that closes again was not.
+      if (trouble.is === "left-over" && !trouble.announced && confirmed && !closesAgain) continue;
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
       troubles.push(
         again === null || !stopsMaker(trouble)
