@@ -412,6 +412,7 @@ function readTail(reading: Reading): Tail {
       ) ||
       cursor.accept("each|per side|end|sleeve|front|shoulder|half")
     ) {
+      cursor.accept("of the? row|rnd|round|piece");
       if (cursor.accept("of the? center|centre|middle|corner?"))
         spaceAfterNumber(reading) ?? readNoun(reading);
       tail.eachSide = true;

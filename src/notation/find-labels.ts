@@ -180,6 +180,11 @@ function isBoundary(flat: string, from: number, at: number): boolean {
     /^(?:Row|Rnd|Round)\s?\d/.test(flat.slice(at, at + 9))
   )
     return true;
+  if (
+    glyph === ":" &&
+    /\b(?:follows|foll?|thus)\s?:$/i.test(flat.slice(Math.max(from, before - 10), before + 1))
+  )
+    return true;
   if (!/[.!?;)\]}…>]/.test(glyph)) return false;
   return (
     !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]"

@@ -69,7 +69,7 @@ const OPEN_END =
   /\s{0,2}(?:-\s?\?|-\s?(?:last|end)(?:\srow)?\b|\+(?=\s?[:.])|(?:and\s)?(?:onwards?|up)\b|until\s(?:the\s)?[a-z ]{0,30}(?:length|long|end|size)[a-z ]{0,12}|(?:and|&)\s(?:all|every)\s(?:the\s)?(?:following|foll|subsequent|remaining|other)?\s?(?:rows?|rnds?|rounds?)\b)/iy;
 const OPEN_ALT =
   /\s{0,2}(?:and|&)\s(?:then\s)?(?:(?:all|every|each|on)\s?)?(?:the\s)?(?:foll(?:owing)?\s)?(?:alt(?:ernate)?|other|second|2nd|even|odd)\.?\s?(?:foll(?:owing)?\s)?(?:numbered\s)?(rows?|rnds?|rounds?)?\b/iy;
-const INCLUSIVE = /\s{0,2}(?:incl(?:usive)?|only)\b\.?/iy;
+const INCLUSIVE = /\s{0,2}(?:(?:incl(?:usive)?|only)\b\.?|of (?:the )?patt(?:ern)?\b(?=\s{0,2}[:.(-]))/iy;
 const ASIDE = /\s{0,2}([([{])([^()[\]{}\n]{1,60})[)\]}]/y;
 
 function at(pattern: RegExp, text: string, from: number): RegExpExecArray | null {

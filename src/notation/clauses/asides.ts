@@ -28,7 +28,7 @@ const PHRASES: readonly string[] = [
   "in this|the|same|usual|following|all|each row|way|manner|rows|rnds|rounds|rnd|round|sizes|size",
   "for all|both sizes|size|ages",
   "for this|the|each|every row|rnd|round|size|rest|hem|cuff|side",
-  "beg|beginning|starting|start on|with|at the? same? next|ws|rs|row|rnd|wrong|right side|row|rnd|round?",
+  "beg|beginning|starting|start on|with|at the|a? same? next|ws|rs|row|rnd|wrong|right side|row|rnd|round?",
   "first|second|third|next|last row|rnd|round|side|sleeve|half|repeat|motif|shoulder|part completed|complete|done|made",
   "at|on|from the? end|beg|beginning|start of every|each|all|alternate row|rnd|round|rows|rounds",
   "for|to the? pattern|patt|pat st|stitch?",
@@ -61,7 +61,7 @@ const PHRASES: readonly string[] = [
   "yarn over|yoh",
   "remove|insert|drop hook|loop from|last? loop|hook?",
   "check|measure|checking your|the|gauge? gauge|tension|measurements|length",
-  "to form|make|create|shape|complete|begin|finish|start the|a|an|next|last|final? last|next|final? loop|sp|ch-sp|lp|corner|armhole|armholes|underarm|underarms|point|point|shell|opening|thumb|buttonhole|neck|body|sleeve|row|cuff|brim|hat|crown|hem|rnd|round|toe|heel|strap|yoke|first|second",
+  "to form|make|create|shape|complete|begin|finish|start the|a|an|next|last|final? last|next|final? loop|sp|ch-sp|lp|corner|armhole|armholes|underarm|underarms|point|point|shell|opening|thumb|buttonhole|neck|body|sleeve|row|cuff|brim|hat|crown|hem|rnd|round|toe|heel|strap|yoke|shoulder|shoulders|neckline|sleeves|cap|front|back|sides|wrist|waist|top|bottom|first|second",
   "in|as before|established",
   "pull|pulling tight|tightly|ring|closed|snug|to|tail|the|up tight|tightly|close|closed|ring|center|centre|tail|to? close|tighten|closed?",
   "tighten|close|closing ring|the|loop|circle|up ring|circle|hole|loop?",
@@ -70,6 +70,7 @@ const PHRASES: readonly string[] = [
   "end|ending|ends|finishing at|on the? other|left|right|neck|armhole|sleeve|front|side|same|outer|inner edge|side|end|seam|front|sleeve|armhole edge|side|end?",
   "do|does not",
   "hereafter",
+  "all|every|each rows|rnds|rounds",
   "to finish|complete|close|begin|start",
   "work|cont|continue|continuing|proceed as foll|fol|follows|following|below",
   "as foll|fol",
@@ -196,7 +197,16 @@ function readWhereabouts(reading: Reading): Clause | null {
       return null;
     const from = cursor.at;
     while (cursor.isWord() && PLACE_WORDS.has(cursor.key()) && cursor.at - from < 8) cursor.at += 1;
-    if (cursor.at === from || !(cursor.isBoundary() || cursor.isOpener() || cursor.isMark("-"))) return null;
+    if (
+      cursor.at === from ||
+      !(
+        cursor.isBoundary() ||
+        cursor.isOpener() ||
+        cursor.isMark("-") ||
+        cursor.fits("with|using mc|cc|yarn|color|colour|main")
+      )
+    )
+      return null;
     return { kind: "aside", span: cursor.spanFrom(start) };
   });
 }
@@ -396,18 +406,29 @@ export function readStatement(reading: Reading): Clause | null {
     if (!cursor.fits("the|these|those|there|they|each|both|all|you|it|on|with|between") && !cursor.isNumber())
       return null;
     let verb = -1;
-    for (let ahead = 0; ahead < 26 && !cursor.isBoundary(ahead) && !cursor.isOpener(ahead); ahead += 1) {
+    for (let ahead = 0; ahead < 26 && !cursor.isBoundary(ahead); ahead += 1) {
+      if (cursor.isOpener(ahead)) {
+        // "The last 2 rows (Rows 4 and 5) form the pattern": a bracket in the middle of it is part of it.
+        ahead = (cursor.partner[cursor.at + ahead] ?? 0) - cursor.at;
+        if (ahead <= 0) return null;
+        continue;
+      }
       if (cursor.fits("turn|join|rep|repeat|sk|skip|ch|work|make|sew", ahead) && ahead === 0) return null;
       if (
         verb < 0 &&
         ahead > 0 &&
-        cursor.fits("are|is|has|have|stay|stays|form|forms|lie|lies|mark|marks|become|becomes", ahead)
+        cursor.fits(
+          "are|is|has|have|stay|stays|form|forms|lie|lies|mark|marks|become|becomes|constitute|constitutes|complete|completes|establish",
+          ahead,
+        )
       )
         verb = ahead;
     }
     if (verb < 0) return null;
     if (cursor.fits("are|is now? worked|made|decreased|increased|repeated|skipped", verb)) return null;
-    while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+    const verbAt = cursor.at + verb;
+    while (!cursor.isBoundary() && (!cursor.isOpener() || cursor.at < verbAt))
+      cursor.at = cursor.isOpener() ? (cursor.partner[cursor.at] ?? cursor.at) + 1 : cursor.at + 1;
     return { kind: "aside", span: cursor.spanFrom(start) };
   });
 }

@@ -95,7 +95,7 @@ function rowByRow(claim: Claim): readonly Claim[] {
 }
 
 const TAIL_WORDS =
-  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes";
+  "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes|my|i|note";
 
 /** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
 function tailAfter(reading: Reading, from: number): boolean {

@@ -1,5 +1,5 @@
 import { stitchAt } from "../stitch-words.ts";
-import type { Clause, CountsAs, RepeatClause, Stop } from "../tree.ts";
+import type { Clause, CountsAs, RepeatClause, Stop, Target } from "../tree.ts";
 import { readAmount, readMeasure } from "./amounts.ts";
 import { readBracketClaim } from "./bracket-claims.ts";
 import { readCountsAs } from "./chains.ts";
@@ -95,12 +95,19 @@ export function attachCounting(reading: Reading, counts: CountsAs): boolean {
       return true;
     }
     if (clause.kind === "skip") {
-      out[back] = { ...clause, countsAs: counts };
+      out[back] = { ...clause, target: chainsSkipped(clause.target), countsAs: counts };
       return true;
     }
     if (clause.kind !== "turn" && clause.kind !== "aside" && clause.kind !== "work") return false;
   }
   return false;
+}
+
+/** "miss 3ch (counts as tr)": chains that count are chains of the foundation, one by one, and no space. */
+function chainsSkipped(target: Target): Target {
+  if (target.what.is !== "space" || target.what.chains === undefined || target.ref !== "next") return target;
+  const count = { span: target.span, values: [target.what.chains] };
+  return { ...target, count, what: { is: "chain" } };
 }
 
 function readRepeatOrGroup(reading: Reading, open: number, close: number): readonly Clause[] | null {
@@ -235,8 +242,9 @@ function readPlain(reading: Reading, open: number, close: number): readonly Clau
   const claims = reading.claims.length;
   cursor.at = open + 1;
   if (
-    cursor.fits(TALK_HEADS) &&
-    !cursor.fits("if|when") &&
+    (cursor.fits(TALK_HEADS) ||
+      cursor.fits("to|how decrease|dec|increase|inc|to|make :|,|decrease|increase|dec|inc?")) &&
+    (!cursor.fits("if|when") || cursor.fits("when you")) &&
     !(
       cursor.fits("not|no|this|these|that|we|the") &&
       hasFigure(reading, close) &&

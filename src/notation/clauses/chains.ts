@@ -59,8 +59,7 @@ function countOfChains(reading: Reading): Counted | null {
     cursor.accept("loose|more|foundation|base|starting|x");
     return amount && cursor.accept(CHAIN) && !cursor.fits("of|next|- sp|space|loop|lp") ? { amount } : null;
   }
-  // "Chain: (ch) 8": the label said the word, the bracket its abbreviation.
-  if (!(cursor.isOpener() && cursor.accept("(|[ ch )|]")) && !cursor.accept(CHAIN)) return null;
+  if (!cursor.accept(CHAIN)) return null;
   const word = cursor.spanFrom(cursor.at - 1);
   const multiple = readMultiple(reading);
   if (multiple) return { amount: { span: multiple.span, values: [] }, multiple };

@@ -90,6 +90,9 @@ export function colourHere(reading: Reading, ahead = 0): number {
       return 1;
   }
   if (CODES.has(token.norm)) return 1;
+  // "C1": a colour by its number.
+  const number = cursor.token(ahead + 1);
+  if (token.text === "C" && number?.is === "number" && number.glued && number.values.length === 1) return 2;
   if (NAMES.has(token.norm)) return 1;
   if (SHADES.has(token.norm)) {
     if (cursor.fits("color|colour|yarn|shade|cc|mc", ahead + 1)) return 2;

@@ -184,7 +184,9 @@ export class Cursor {
 /** A break parts steps as a full stop does, and has no width. Common slips of the pen are read as what was meant. */
 function tidy(tokens: readonly Token[]): Token[] {
   return tokens
-    .filter((_, index) => !isGivenShort(tokens, index))
+    .filter(
+      (_, index) => !isGivenShort(tokens, index) && !(index < 3 && index !== 1 && beginsWithShort(tokens)),
+    )
     .filter((token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1]))
     .map((token) => {
       if (token.is === "break")
@@ -234,6 +236,20 @@ function isGivenShort(tokens: readonly Token[], index: number): boolean {
     if (words !== "" && known.split("|").includes(words)) return true;
   }
   return false;
+}
+
+/** "(ch) 8" at the head, behind a label that said the word. */
+function beginsWithShort(tokens: readonly Token[]): boolean {
+  const [opener, word, closer, number] = tokens;
+  return (
+    opener?.is === "mark" &&
+    OPENERS.has(opener.text) &&
+    word?.is === "word" &&
+    word.norm === "ch" &&
+    closer?.is === "mark" &&
+    CLOSERS.has(closer.text) &&
+    number?.is === "number"
+  );
 }
 
 /** Units and words so often cut short that a stop behind them, with the step going on in small letters or figures, ends nothing. */

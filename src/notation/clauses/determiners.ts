@@ -25,6 +25,18 @@ export function readTop(reading: Reading, draft: Draft): void {
     };
     return;
   }
+  if (
+    cursor.accept(
+      "the? top|tops of the? previous|prev|last rows|row|rnds|rnd|rounds|round ch|chain|turning ch|chain?",
+    )
+  ) {
+    const chains = readLooseNumber(reading);
+    draft.noun = {
+      what: chains === null ? { is: "turning-chain" } : { is: "turning-chain", chains },
+      plural: false,
+    };
+    return;
+  }
   if (cursor.accept("the? underside|undersides|bottom|foot of")) {
     draft.underside = true;
     return;

@@ -103,7 +103,9 @@ function edgeWord(reading: Reading): AlongClause["edge"] | null {
   if (cursor.accept("front|fronts edge|edges|opening|openings|side")) return "front";
   if (cursor.accept("center|centre front edge|edges?")) return "front";
   if (cursor.accept("side|sides|long|short|vertical edge|edges|side|sides?") && !cursor.fits("seam")) {
-    cursor.accept("of the? piece|work|panel|rectangle|back|front|band|ribbing|blanket|body|fabric");
+    cursor.accept(
+      "of the? piece|work|panel|rectangle|back|front|band|ribbing|blanket|body|fabric|waistband|collar|cuff|strip|brim|bag|scarf|belt|strap",
+    );
     return "side";
   }
   cursor.at = start;

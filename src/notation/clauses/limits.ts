@@ -83,6 +83,7 @@ function wholeWord(reading: Reading): "across" | "around" | "end" | null {
     // A number glued or spaced after "around" counts places unless a claim or a new step begins with it.
     const counts =
       ahead?.is === "number" &&
+      !ahead.glued &&
       cursor.at + 2 <= cursor.limit &&
       !cursor.isBoundary(2) &&
       /^(st|sts|stitches|ch|chs|mesh|sc|dc|hdc|tr)$/u.test(cursor.key(2)) &&

@@ -90,6 +90,8 @@ function acceptOnChain(reading: Reading): boolean {
 export function readTail(reading: Reading, draft: Draft): void {
   const { cursor } = reading;
   for (let guard = 0; guard < 8; guard += 1) {
+    // "the same ch you slip stitched into": told by what was done there.
+    if (draft.ref === "same" && acceptWhatWasDone(reading)) continue;
     if (cursor.accept("from|to your|the? hook|hk|hook's|needle") || cursor.accept("of|on|off hook|hk"))
       draft.from = "hook";
     else if (acceptOnChain(reading)) continue;
@@ -128,7 +130,8 @@ export function readTail(reading: Reading, draft: Draft): void {
       draft.of = of;
     } else if (
       isJustMade(reading, draft) ||
-      cursor.accept("made|formed by|with the? turning|beg|beginning? ch|chain|loop") ||
+      (cursor.accept("made|formed by|with the? turning|beg|beginning? ch|chain|loop") &&
+        acceptLength(reading)) ||
       cursor.accept("just|first? made|worked|formed|created|below")
     )
       continue;
@@ -140,6 +143,24 @@ export function readTail(reading: Reading, draft: Draft): void {
     else if (!draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
     else return;
   }
+}
+
+/** "made by ch 1 loop": how long that chain was. */
+function acceptLength(reading: Reading): true {
+  readLooseNumber(reading);
+  reading.cursor.accept("-? loop|lp|sp|space");
+  return true;
+}
+
+function acceptWhatWasDone(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (!cursor.fits("that? you|where you?")) return false;
+  for (let ahead = 1; ahead < 8 && !cursor.isBoundary(ahead); ahead += 1) {
+    if (!cursor.fits("into|in|to", ahead)) continue;
+    cursor.at += ahead + 1;
+    return true;
+  }
+  return false;
 }
 
 /** "the dc just made": the stitch the hook has come from, not the next of the edge. */

@@ -155,7 +155,7 @@ export function readBareClaim(reading: Reading): boolean {
       if (!cursor.isNumber()) break;
     }
     cursor.at = end;
-    return claims.length > 0 && rowIsOver(reading) ? claims : null;
+    return claims.length > 0 && (lost || rowIsOver(reading)) ? claims : null;
   });
   if (!found) return false;
   reading.claims.push(...found);

@@ -91,7 +91,8 @@ function readCountedCall(reading: Reading, start: number): RepeatWords | null {
     const total = cursor.accept("in? total|all");
     const more = !total && cursor.accept("more");
     if (!cursor.accept("from")) return null;
-    const mark = readMark(reading);
+    // A star lost at the end of a line is still the one star there is.
+    const mark = readMark(reading) ?? (cursor.isBoundary() ? "*" : null);
     if (!mark) return null;
     const counting = total ? "total" : more ? "extra" : "either-total";
     return {

@@ -53,6 +53,9 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   if (!until) until = readUntil(reading) ?? undefined;
   if (!times && until) times = readRowTimes(reading) ?? undefined;
   if (!until) until = readEndingAlone(reading) ?? undefined;
+  cursor.accept(
+    "throughout the? sweater|piece|work|garment|body|front|back|sleeve|hat|scarf|blanket|pattern|rest",
+  );
   return made<RepeatRowsClause>({ kind: "repeat-rows", span: cursor.spanFrom(start), rows, times, until });
 }
 
@@ -430,6 +433,12 @@ function readEnding(reading: Reading): { side?: "RS" | "WS"; row?: Amount } | nu
       return { side };
     }
     const ordinal = readOrdinal(reading);
+    // "ending with 2nd or 4th row": either will do, so neither narrows how many there are.
+    if (ordinal && cursor.accept("or")) {
+      if (!readOrdinal(reading) || !cursor.accept(ROW)) return null;
+      cursor.accept("of the? pattern|patt|pat|rep|repeat");
+      return {};
+    }
     if (ordinal && cursor.isWord() && cursor.fits(ROW, 1)) cursor.at += 1;
     if (ordinal && cursor.accept(ROW)) {
       cursor.accept("of the? pattern|patt|pat|rep|repeat");

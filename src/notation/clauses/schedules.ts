@@ -294,7 +294,7 @@ const STRAIGHT = [
   "with no inc|increases|increase|shaping or? dec|decreases?",
 ];
 const PATTERN = [
-  "in|the main|established|stitch|same|basic|body|lace|mesh|texture|textured|cable|rib|stripe|shell? pattern|patt|pat|patts st|sts|stitch?",
+  "in|the main|established|stitch|same? pattern|patt|pat|patts st|sts|stitch?",
   "in|the|est|established|as pattern|patt|pat|patts|st|stitch pattern|patt|pat?",
   "in|the pattern|patt|pat|patts|design",
   "pattern|patt|pat st|stitch? as? set|established|before|est|correct?",

@@ -217,7 +217,7 @@ class Sequence {
     if (!cursor.isWord() && !cursor.isMark("=")) return false;
     if (
       !cursor.fits(
-        "counts|count|counting|which|acts|acting|this|does|do|not|doesn't|to|=|in|turning|will|ch|beg|the|is|for|don't|serves|equals|and|counted|first|t",
+        "we|counts|count|counting|which|acts|acting|this|does|do|not|doesn't|to|=|in|turning|will|ch|beg|the|is|for|don't|serves|equals|and|counted|first|t",
       )
     )
       return false;

@@ -183,6 +183,11 @@ function readCore(reading: Reading, start: number): Target | null {
   readTop(reading, draft);
   readDeterminers(reading, draft);
   draft.noun ??= readNoun(reading);
+  // "sc in each row across": along the side, the row ends are the places.
+  if (!draft.noun && draft.each && cursor.fits("row|rows across|along|around|up|down")) {
+    cursor.at += 1;
+    draft.noun = { what: { is: "row-end" }, plural: true };
+  }
   if (!draft.noun && draft.ref === null && !draft.each && !draft.count && !draft.nth) return null;
   if (!draft.noun && draft.count && draft.ref === null && !draft.each && !numberMayStand(reading))
     return null;
