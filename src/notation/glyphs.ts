@@ -72,6 +72,8 @@ const PLAIN: Readonly<Record<string, string>> = {
   "›": ">",
   "⟨": "<",
   "⟩": ">",
+  // The dotless i of a Turkish keyboard.
+  "ı": "i",
   "\u00a0": " ",
   "\u2007": " ",
   "\u2009": " ",
