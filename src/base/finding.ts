@@ -73,7 +73,7 @@ export function declare<Facts>(declaration: Declaration<Facts>): FindingKind<Fac
       severity: typeof severity === "function" ? severity(facts) : severity,
       what: declaration.what(facts),
       why: declaration.why(facts),
-todo: joinRemedies(remedies, declaration.todo(facts)),
+      todo: joinRemedies(remedies, declaration.todo(facts)),
     }),
   };
   declared.set(code, kind as FindingKind<never>);

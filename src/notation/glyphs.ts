@@ -73,7 +73,7 @@ const PLAIN: Readonly<Record<string, string>> = {
   "⟨": "<",
   "⟩": ">",
   // The dotless i of a Turkish keyboard.
-  "ı": "i",
+  ı: "i",
   "\u00a0": " ",
   "\u2007": " ",
   "\u2009": " ",
