@@ -481,8 +481,7 @@ Row 1: Ch {body sts + 1}.
 Row 2: Sc in each st across, turn.
 Rows 3-{body rows}: Rep Row 2. {body sts} sts.
 Work Row 2 for 4 more rows. {body sts} sts.`;
-  it("end the numbers of a label", () =>
-    expect(read(rows)[2]?.label?.rows[0]?.to.values).toEqual([44, 46]));
+  it("end the numbers of a label", () => expect(read(rows)[2]?.label?.rows[0]?.to.values).toEqual([44, 46]));
   it("are printed counts behind a sentence, as lists of numbers are", () =>
     expect(read(rows).map(({ claims }) => claims[0]?.parts[0]?.amount.values)).toEqual([
       undefined,

@@ -448,6 +448,14 @@ export function readAside(reading: Reading): Clause | null {
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
     cursor.at = start;
+    // "Now repeat the following: *ch 1, 3 dc in sp*": the marks say what is repeated.
+    if (
+      cursor.accept("rep|repeat|repeats|rpt the? following? steps|pattern|sequence? all? around|across?") &&
+      (cursor.isMark(":") || cursor.isMark(",")) &&
+      (cursor.isMark("*", 1) || cursor.isMark("**", 1))
+    )
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    cursor.at = start;
     for (const phrase of PHRASES) {
       if (cursor.accept(phrase)) return { kind: "aside", span: cursor.spanFrom(start) };
     }

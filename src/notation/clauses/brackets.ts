@@ -235,7 +235,7 @@ export function nameLast(reading: Reading, name: string, to: number): boolean {
 
 /** "(see notes)", "(or ch 40)", "(about 11 inches)": what begins like this orders nothing. */
 const TALK_HEADS =
-  "see|or|no|the|this|these|that|we|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|which|because|don't|remember|think|usually|count|not|if|when";
+  "see|or|no|the|this|these|that|we|i|e|note|tip|hint|photo|pic|about|approx|approximately|optional|my|mine|refer|roughly|adjust|adapt|which|because|don't|remember|think|usually|count|not|if|when";
 
 function readPlain(reading: Reading, open: number, close: number): readonly Clause[] {
   const { cursor } = reading;
@@ -243,7 +243,9 @@ function readPlain(reading: Reading, open: number, close: number): readonly Clau
   cursor.at = open + 1;
   if (
     (cursor.fits(TALK_HEADS) ||
-      cursor.fits("to|how decrease|dec|increase|inc|to|make :|,|decrease|increase|dec|inc?")) &&
+      cursor.fits("to|how decrease|dec|increase|inc|to|make :|,|decrease|increase|dec|inc?") ||
+      cursor.fits("always? counts|count|counting as part|half of") ||
+      (reading.out.at(-1)?.kind === "chain" && cursor.fits("inclusive|including|incl|includes"))) &&
     (!cursor.fits("if|when") || cursor.fits("when you")) &&
     !(
       cursor.fits("not|no|this|these|that|we|the") &&

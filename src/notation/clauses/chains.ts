@@ -215,8 +215,12 @@ function readParts(reading: Reading): string[] {
     parts.push(part);
     if (!cursor.fits("and|+|plus|&|,|with")) break;
     const next = cursor.at;
+    const comma = cursor.isMark(",");
     cursor.at += 1;
-    if (!isPartAhead(reading)) {
+    // "counts as dc, 19 more dc in ring": several stitches behind a comma are worked, and no chain stands for them.
+    const several = cursor.token();
+    const worked = comma && several?.is === "number" && several.values.some((value) => (value ?? 0) > 1);
+    if (worked || !isPartAhead(reading)) {
       cursor.at = next;
       break;
     }
@@ -255,7 +259,9 @@ function readThroughout(reading: Reading): boolean {
   const { cursor } = reading;
   cursor.accept("st|stitch");
   cursor.accept("of the? row|rnd|round");
+  const before = cursor.at;
   cursor.accept(",|;|.|-");
   const found = cursor.acceptAny(THROUGHOUT);
+  if (!found) cursor.at = before;
   return found;
 }

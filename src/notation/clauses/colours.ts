@@ -82,6 +82,9 @@ export function colourHere(reading: Reading, ahead = 0): number {
   if (token?.is === "number" && token.ordinal)
     return cursor.fits("cc|mc|color|colour|yarn|shade", ahead + 1) > 0 ? 2 : 0;
   if (token?.is !== "word") return 0;
+  // "C1": a colour by its number.
+  const number = cursor.token(ahead + 1);
+  if (token.text === "C" && number?.is === "number" && number.glued && number.values.length === 1) return 2;
   for (const colour of context.colours) {
     const parts = colour.toLowerCase().split(/\s+/u);
     if (parts.length > 1 && parts.every((part, index) => cursor.key(ahead + index) === part))
@@ -90,9 +93,6 @@ export function colourHere(reading: Reading, ahead = 0): number {
       return 1;
   }
   if (CODES.has(token.norm)) return 1;
-  // "C1": a colour by its number.
-  const number = cursor.token(ahead + 1);
-  if (token.text === "C" && number?.is === "number" && number.glued && number.values.length === 1) return 2;
   if (NAMES.has(token.norm)) return 1;
   if (SHADES.has(token.norm)) {
     if (cursor.fits("color|colour|yarn|shade|cc|mc", ahead + 1)) return 2;

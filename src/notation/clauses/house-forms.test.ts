@@ -35,6 +35,11 @@ describe("Forms of words met in leaflets and on hand-typed pages", () => {
     ["sl st in first hdc (when you join, skip the ch 2 and sl st in the hdc)", "(sl st @ first hdc) (aside)"],
     ["to shape shoulders, sl st in first 5 sts", "(aside) (sl st @ first 5 st)"],
     ["sc in each ch across24 sc. Ch 1, turn", "(sc @ each ch ..) (ch 1) (turn) (claim 24 sc)"],
+    ["ch 3, counts as dc, 19 more dc in ring", "(ch 3 =dc) (dc x19 @ any ring)"],
+    ["ss into next dc and chain 1 space", "(sl st @ next dc) (sl st @ next ch1-sp)"],
+    ["then repeat: *2 dc in each st*", "(aside) (star-pair-repeat unsaid : (dc x2 @ each st))"],
+    ["ch 48 (inclusive 3 ch to turn with)", "(ch 48) (aside)"],
+    ["using C1, make 35 ch", "(colour C1) (ch 35)"],
     ["sc2tog, turn24 sc.", "(sc2tog) (turn) (claim 24 sc)"],
     ["sc across (5 sc, 2 groups of 2 hdc. Total of 9 sts)", "(sc @ each st ..) (claim 9 any)"],
   ])("%s", (row, tree) => expect(readRow(row)).toBe(tree));

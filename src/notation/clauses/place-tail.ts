@@ -48,7 +48,7 @@ function acceptSpot(reading: Reading): boolean {
 
 /** Words for parts of a garment; a run of them behind a place says where it lies. */
 const SPOTS = new Set(
-  "a in corner edges strips beginning row end waist the of left right front back body sleeve neck armhole shoulder strip band hem side upper lower edge slit rim cuff yoke first second other piece square pocket seam underarm top bottom step at each middle centre center one hand thumb foundation garment opening button short long whole bag hat".split(
+  "a in corner edges strips beginning row end waist the of left right front back body sleeve neck armhole shoulder strip band hem side upper lower edge slit rim cuff yoke first second other piece square pocket seam underarm top bottom step at each middle centre center one hand thumb foundation garment opening button short long whole bag hat shawl scarf blanket sweater coat vest".split(
     " ",
   ),
 );

@@ -17,6 +17,8 @@ const KNOWN: Readonly<Record<string, string>> = {
   behindthe: "behind",
   chscount: "count",
   scinto: "sc",
+  ach: "each",
+  hds: "hdc",
   wiht: "with",
   privous: "previous",
   pervious: "previous",

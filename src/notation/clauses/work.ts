@@ -304,11 +304,17 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
       }
       const prepositioned = cursor.fits("in|into|over|around|on|under|through|to") > 0;
       const comma = cursor.at > from && !and;
-      if (!prepositioned && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt")))
+      // "in next dc and chain 1 space": over both, by name.
+      const space =
+        and &&
+        first.stitch === "sl st" &&
+        cursor.fits("ch|chain") > 0 &&
+        cursor.fits("sp|space", cursor.isMark("-", 1) ? 3 : 2) > 0;
+      if (!prepositioned && !space && !(and && cursor.fits("the? next|each|every|last|first|ea|same|nx|nxt")))
         return null;
       if (comma && !prepositioned) return null;
       const limit = readEachToLimit(reading);
-      const place = limit ? { target: limit } : readPlace(reading);
+      const place = limit ? { target: limit } : readPlace(reading, space);
       if (!place || cursor.fits("make|work|, make|work")) return null;
       return { place, span: cursor.spanFrom(from) };
     });
