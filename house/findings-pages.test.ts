@@ -7,7 +7,7 @@ import * as notation from "../src/notation/findings/index.ts";
 import * as working from "../src/working/findings/index.ts";
 
 const folder = `${root}docs/findings/`;
-const index = readFileSync(`${folder}index.md`, "utf8");
+const index = readFileSync(`${folder}index.md`, "utf8").replace(/ +\|/g, " |");
 const kinds = [working, notation, design].flatMap((room) => Object.values(room));
 const pages = readdirSync(folder, { recursive: true, encoding: "utf8" })
   .map((name) => name.replaceAll("\\", "/"))
