@@ -40,6 +40,8 @@ describe("Forms of words met in leaflets and on hand-typed pages", () => {
     ["then repeat: *2 dc in each st*", "(aside) (star-pair-repeat unsaid : (dc x2 @ each st))"],
     ["ch 48 (inclusive 3 ch to turn with)", "(ch 48) (aside)"],
     ["using C1, make 35 ch", "(colour C1) (ch 35)"],
+    ["sc/dc alternately to end, turn", "(bare-repeat .. : (sc @ next st) (dc @ next st)) (turn)"],
+    ["sc in 2nd ch from hook & each of next 9chs", "(sc @ nth #2 ch from-hook) (sc @ next each 9 ch)"],
     ["sc2tog, turn24 sc.", "(sc2tog) (turn) (claim 24 sc)"],
     ["sc across (5 sc, 2 groups of 2 hdc. Total of 9 sts)", "(sc @ each st ..) (claim 9 any)"],
   ])("%s", (row, tree) => expect(readRow(row)).toBe(tree));

@@ -376,6 +376,7 @@ export function spaceAfterNumber(reading: Reading): Noun | null {
       }
       return null;
     }
+    const plural = cursor.key().endsWith("s");
     cursor.at += 1;
     cursor.accept("-");
     if (SPACE.has(cursor.key())) {
@@ -384,6 +385,8 @@ export function spaceAfterNumber(reading: Reading): Noun | null {
       cursor.at += 1;
       return plain({ is: "space", chains }, many);
     }
+    // "each of next 9chs" counts chains; a space is named by one length.
+    if (plural) return null;
     return bound && !cursor.key().startsWith("st") ? plain({ is: "space", chains }) : null;
   });
 }

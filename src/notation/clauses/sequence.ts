@@ -20,7 +20,7 @@ import { settleAlone } from "./settle.ts";
 import { readSizeOnly } from "./sizes-meant.ts";
 import { readLeave, readSkip, readStartingPlace } from "./skips.ts";
 import { STARTS as MOVEMENTS, readSpelledOut } from "./spelled-out.ts";
-import { readLastWorked, readUnderstood, readWork } from "./work.ts";
+import { readAlternate, readLastWorked, readUnderstood, readWork } from "./work.ts";
 
 const readFacingClause: ClauseReader = (reading) => {
   const start = reading.cursor.at;
@@ -59,6 +59,7 @@ const READERS: readonly ClauseReader[] = [
   readFacingClause,
   readLoopState,
   readChain,
+  readAlternate,
   readWork,
   readAlong,
   readInPattern,

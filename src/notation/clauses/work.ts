@@ -368,6 +368,37 @@ export function readLastWorked(reading: Reading): Clause | null {
   });
 }
 
+/** "sc/dc alternately to end": one of each in turn as far as is said. */
+export function readAlternate(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    cursor.accept(VERBS);
+    const early = cursor.accept("alternate|alternating|alternately");
+    const body: WorkClause[] = [];
+    for (let guard = 0; guard < 2; guard += 1) {
+      const from = cursor.at;
+      const stitch = stitchAt(cursor, reading, 0, false);
+      if (!stitch || stitch.code === "ch") return null;
+      cursor.at += stitch.length;
+      const span = cursor.spanFrom(from);
+      body.push({
+        kind: "work",
+        span,
+        stitch: stitch.code,
+        stitchSpan: span,
+        target: { ...hereTarget(span), ref: "next" },
+      });
+      if (guard === 0 && !cursor.accept("/|and|&")) return null;
+    }
+    if (!early && !cursor.accept("alternately|alternating|alternate")) return null;
+    const until = readEachToLimit(reading)?.until;
+    if (!until) return null;
+    const stop = { by: "limit", span: until.span, limit: until } as const;
+    return { kind: "repeat", span: cursor.spanFrom(start), body, stop, style: "bare" };
+  });
+}
+
 /** "2 in next", "in next 5", "5": the stitch is the one said before. */
 export function readUnderstood(reading: Reading): Clause | null {
   const { cursor } = reading;
