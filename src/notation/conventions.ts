@@ -55,7 +55,7 @@ const COUNTS =
 
 function turningChains(words: string, terms: "US" | "UK"): Says[] {
   if (
-    !/\b(?:beg|beginning|start|starts|begins?|turning|turn|tch|starting|first)\b|^\W*(?:the\s)?(?:ch(?:ain)?[\s-]{0,2}\d|\d\s?ch)\b/i.test(
+    !/\b(?:beg|beginning|start|starts|begins?|turning|turn|tch|starting|first)\b|^\W*(?:notes?\b\W*)?(?:the\s)?(?:ch(?:ain)?[\s-]{0,2}\d|\d\s?ch)\b/i.test(
       words,
     )
   )

@@ -154,7 +154,8 @@ class LabelReader {
     const aside = at(BRACKET_BEFORE_NUMBER, this.plain, start);
     const asideSide = aside ? readSideTag(this.plain, start, this.end) : null;
     if (aside) start += aside[0].length;
-    const found = rowNumbers(this.tokens(start), this.isRounds(word));
+    const several = /s$/i.test(word);
+    const found = rowNumbers(this.tokens(start), this.isRounds(word), false, several);
     if (!found) return null;
     const before = readSideTag(this.plain, this.from, this.from + head[0].length + 1);
     return this.opened({

@@ -18,6 +18,7 @@ const ROW_WORDS = new Set(["row", "rows", "rnd", "rnds", "round", "rounds", "rd"
  * Reads from the first token on, as far as the numbers go.
  *
  * @param rounds    kept for ranges that repeat the word ("Rnd 5 to Rnd 9")
+ * @param several   the word before is plural ("Rows"), so that a dash can only join two numbers
  * @param ordinals  only ordinals are numbers of rows here: "6th", "First"
  * @returns null where the tokens do not begin with a number
  */
@@ -25,6 +26,7 @@ export function rowNumbers(
   tokens: readonly Token[],
   _rounds: boolean,
   ordinals = false,
+  several = false,
 ): RowNumbersFound | null {
   const rows: RowRange[] = [];
   let to = 0;
@@ -37,7 +39,7 @@ export function rowNumbers(
     if (!first) break;
     i++;
     to = first.span.to;
-    const last = throughTo(tokens, i, ordinals);
+    const last = throughTo(tokens, i, ordinals, several);
     if (last) {
       rows.push({ from: first, to: last.amount });
       to = last.amount.span.to;
@@ -73,6 +75,7 @@ function throughTo(
   tokens: readonly Token[],
   i: number,
   ordinals: boolean,
+  several: boolean,
 ): { amount: Amount; next: number } | null {
   const token = tokens[i];
   if (token === undefined) return null;
@@ -84,7 +87,7 @@ function throughTo(
     at,
     ordinals && token.is === "word" && at === i + 1 && isOrdinalNext(tokens[at]),
   );
-  if (!amount || isInstructionNumber(tokens, at, token)) return null;
+  if (!amount || (!several && isInstructionNumber(tokens, at, token))) return null;
   return { amount, next: at + 1 };
 }
 
