@@ -34,6 +34,10 @@ export function workEvenly(hands: Hands, clause: EvenlyClause): void {
     return;
   }
   const have = hands.countLeft();
+  if (have === 0 && count !== null && hands.madeStitch) {
+    changeMade(hands, clause, clause.change === "inc" ? count : -count);
+    return;
+  }
   const after = total ?? (clause.change === "inc" ? have + (count as number) : have - (count as number));
   if (total !== null && count !== null && !isTrusted(cursor.edge)) {
     const change = clause.change === "inc" ? total - have : have - total;
@@ -53,6 +57,17 @@ export function workEvenly(hands: Hands, clause: EvenlyClause): void {
   )
     throw new Stuck({ is: "cannot-shape", span: clause.span, have, change: after - have });
   finish(hands, stitch, after);
+}
+
+/** "Sc in each st across, increasing 5 sts evenly": the change falls among the stitches that stand already. */
+function changeMade(hands: Hands, clause: EvenlyClause, change: number): void {
+  const runs = hands.out.snapshot();
+  const last = runs.at(-1);
+  if (last?.unit.length !== 1) throw new Unknowable("the row does not say where the stitches are changed");
+  const after = last.times + change;
+  if (after <= 0 || after > 3 * last.times || last.times > 3 * after)
+    throw new Stuck({ is: "cannot-shape", span: clause.span, have: last.times, change });
+  hands.out.restore([...runs.slice(0, -1), { ...last, times: after }]);
 }
 
 function finish(hands: Hands, stitch: string, count: number): void {

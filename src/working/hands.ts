@@ -2,7 +2,7 @@ import { type Span, valueAt } from "../base/index.ts";
 import type { Amount, Clause, Definition, LoopWord, Target } from "../notation/index.ts";
 import { workChain } from "./chains.ts";
 import type { Choices } from "./choices.ts";
-import { Cursor, Edge, EdgeMaker, flatten, type Run } from "./edge.ts";
+import { Cursor, Edge, EdgeMaker, flatten, type Position, type Run } from "./edge.ts";
 import { workEvenly } from "./evenly.ts";
 import { workGroup } from "./groups.ts";
 import { togetherFrom, workTogether } from "./interleaving.ts";
@@ -187,7 +187,9 @@ export class Hands {
     const here = cursor.position();
     const { entered } = this;
     const { edge } = cursor;
-    this.below = new Edge([...edge.from(here, (place) => place).runs, ...edge.before(here).runs], true);
+    // A space that the round begins in is worked by what begins there, and does not come round again.
+    const passed = edge.before(this.enteredSpace ? lastBefore(edge, here) : here);
+    this.below = new Edge([...edge.from(here, (place) => place).runs, ...passed.runs], true);
     this.cursor = new Cursor(this.below);
     this.entered = entered;
     this.slippedOver = Math.max(0, before);
@@ -435,4 +437,13 @@ export class Hands {
       this.troubles.length = troubles;
     };
   }
+}
+
+/** The place just before a position, which is not the first. */
+function lastBefore(edge: Edge, position: Position): Position {
+  const cursor = new Cursor(edge);
+  let last = cursor.position();
+  for (const end = edge.before(position).length; edge.length - cursor.left < end; cursor.step())
+    last = cursor.position();
+  return last;
 }

@@ -70,7 +70,8 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     // "..., decreasing 1 st at neck edge": once, in the row that says so.
     const here = beats.length === 0 && !first && !until;
     if (here && !(cursor.isBoundary() || cursor.isOpener())) return null;
-    if (here && !/(?:creasing|^decr?ease|^incr?ease)/iu.test(cursor.wordsFrom(start))) return null;
+    const plain = where === "each-end" && by.span.to > by.span.from;
+    if (here && !plain && !/(?:creasing|^decr?ease|^incr?ease)/iu.test(cursor.wordsFrom(start))) return null;
     if (here) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: one(reading) });
     const late =
       together ||

@@ -1,0 +1,247 @@
+import { describe, expect, it } from "vitest";
+import { counts, found } from "./rows-in.ts";
+
+/*
+ * One small pattern for each way that rows are written: rows in, counts out, and nothing to complain of. The rows are our own.
+ * The counts follow from the number of places taken and made; that they are right can be seen by counting on the fingers.
+ */
+
+const sc = (n: number): string =>
+  `Note: Ch 1 does not count as a st throughout.\n\nCh ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n`;
+const UK = (n: number): string =>
+  `UK terms.\nNote: 1 ch does not count as a st throughout.\n\nMake ${n + 1} ch.\nRow 1: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn.\n`;
+const sizes = "Sizes: S (M, L)\nNote: Ch 1 does not count as a st throughout.\n\n";
+const last = (pattern: string): string => counts(pattern).split(", ").at(-1)?.split(": ")[1] ?? "";
+
+const ROWS: readonly (readonly [what: string, pattern: string, count: string])[] = [
+  // Foundations and rings
+  ["a chain worked from the second", "Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.", "10"],
+  [
+    "a chain worked from the third",
+    "Ch 12.\nRow 1: Hdc in 3rd ch from hook (skipped chs do not count), hdc in each ch across.",
+    "10",
+  ],
+  [
+    "a chain worked from the fourth",
+    "Ch 12.\nRow 1: Dc in 4th ch from hook (skipped 3 chs count as dc) and in each ch across.",
+    "10",
+  ],
+  ["foundation stitches", "Row 1: Fsc 24.", "24"],
+  ["a ring of yarn", "Rnd 1: 6 sc in magic ring.", "6"],
+  [
+    "a ring of chains",
+    "Ch 4, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st in first sc.",
+    "8",
+  ],
+  ["a ring of two chains", "Ch 2.\nRnd 1: 6 sc in 2nd ch from hook.", "6"],
+  // Size lists
+  [
+    "lists in round brackets",
+    `${sizes}Ch 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across.`,
+    "10/12/14",
+  ],
+  [
+    "lists in square brackets",
+    `${sizes}Ch 11 [13, 15].\nRow 1: Sc in 2nd ch from hook and in each ch across.`,
+    "10/12/14",
+  ],
+  [
+    "a list in a repeat",
+    `${sizes}Rnd 1: 6 sc in magic ring.\nRnd 2: (2 sc in next st, sc in next st) 3 (3, 3) times.`,
+    "9/9/9",
+  ],
+  [
+    "a clause for some sizes",
+    `${sizes}Ch 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2 (sizes M and L only): Ch 1, 2 sc in first st, sc in each st across.`,
+    "10/13/15",
+  ],
+  // Each, next, last, same
+  ["each", `${sc(10)}Row 2: Ch 1, sc in each st across.`, "10"],
+  ["next n", `${sc(10)}Row 2: Ch 1, sc in next 9 sts, 2 sc in last st.`, "11"],
+  ["the same stitch", `${sc(10)}Row 2: Ch 1, sc in first st, sc in same st, sc in each st to end.`, "11"],
+  ["to the last two", `${sc(10)}Row 2: Ch 1, sc in each st to last 2 sts, sc2tog.`, "9"],
+  ["a number before the stitch", `${sc(10)}Row 2: Ch 1, 10 sc.`, "10"],
+  ["a number behind the stitch", `${sc(10)}Row 2: Ch 1, sc 10.`, "10"],
+  // Groups
+  [
+    "a group in one place",
+    `${sc(10)}Row 2: Ch 1, sc in next 5 sts, (sc, hdc, sc) in next st, sc in next 4 sts.`,
+    "12",
+  ],
+  [
+    "shells over skips",
+    `${sc(13)}Row 2: Ch 1, sc in first st, *sk 2 sts, 5 dc in next st, sk 2 sts, sc in next st; rep from * across.`,
+    "13",
+  ],
+  // Repeats
+  [
+    "a star and rep from star",
+    `${sc(12)}Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * across.`,
+    "16",
+  ],
+  [
+    "a star to the last",
+    `${sc(13)}Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * to last st, sc in last st.`,
+    "17",
+  ],
+  [
+    "a star and n times more",
+    `${sc(12)}Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * 3 more times.`,
+    "16",
+  ],
+  [
+    "a double star",
+    `${sc(11)}Row 2: Ch 1, *sc in next 2 sts, ** 2 sc in next st; rep from * across, ending last rep at **.`,
+    "14",
+  ],
+  ["brackets n times", `${sc(12)}Row 2: Ch 1, (sc in next 2 sts, sc2tog) 3 times.`, "9"],
+  ["brackets x n", "Rnd 1: 6 sc in magic ring\nRnd 2: (inc) x 6\nRnd 3: (sc, inc) x 6", "18"],
+  [
+    "a repeat in a repeat",
+    `${sc(12)}Row 2: Ch 1, *[sc in next st, 2 sc in next st] twice, sc in next 2 sts; rep from * across.`,
+    "16",
+  ],
+  // Skips and chain spaces
+  [
+    "chains over skips",
+    `${sc(9)}Row 2: Ch 1, sc in first st, *ch 1, sk 1, sc in next st; rep from * across.\nRow 3: Ch 1, sc in each st and ch-1 sp across.`,
+    "9",
+  ],
+  [
+    "chain spaces",
+    `${sc(9)}Row 2: Ch 1, sc in first st, *ch 2, sk next 2 sts, sc in next 2 sts; rep from * across, turn.\nRow 3: Ch 1, *sc in next 2 sts, 2 sc in next ch-2 sp; rep from * across to last st, sc in last st.`,
+    "9",
+  ],
+  [
+    "corner spaces",
+    "Note: Ch 3 counts as dc throughout.\n\nRnd 1: 4 sc in magic ring, join.\nRnd 2: Ch 3, dc in same st, ch 2, *2 dc in next st, ch 2; rep from * around, join.\nRnd 3: Sl st in next st and in ch-2 sp, ch 3, (dc, ch 2, 2 dc) in same sp, *(2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * around, join.",
+    "16",
+  ],
+  // Loops and posts
+  ["back loops", `${sc(10)}Row 2: Ch 1, sc blo in each st across.`, "10"],
+  ["in back loop only", `${sc(10)}Row 2: Ch 1, working in back loops only, sc in each st across.`, "10"],
+  ["the loops left free", `${sc(10)}Row 2: Ch 1, sc in front loop only of each st across, turn.`, "10"],
+  ["posts", `${sc(10)}Row 2: Ch 1, *fpdc around next st, bpdc around next st; rep from * across.`, "10"],
+  // Increases and decreases
+  ["inc and dec", "Rnd 1: 6 sc in magic ring\nRnd 2: inc around\nRnd 3: (4 sc, dec) twice", "10"],
+  ["three together", `${sc(9)}Row 2: Ch 1, *sc3tog; rep from * across.`, "3"],
+  ["at each end", `${sc(10)}Row 2: Work in sc, inc 1 st at each end.`, "12"],
+  ["evenly with a number", `${sc(20)}Row 2: Ch 1, sc across, increasing 5 sts evenly.`, "25"],
+  // Turning chains
+  [
+    "a turning chain that counts",
+    "Note: Ch 3 counts as a dc throughout.\n\nCh 12.\nRow 1: Dc in 4th ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in next st and in each st across.",
+    "10",
+  ],
+  [
+    "a turning chain that counts, told in the row",
+    "Ch 12.\nRow 1: Dc in 4th ch from hook and in each ch across, turn.\nRow 2: Ch 3 (counts as dc), sk first st, dc in each st across.",
+    "10",
+  ],
+  [
+    "a turning chain that does not",
+    "Note: Ch 2 does not count as a st.\n\nCh 12.\nRow 1: Hdc in 3rd ch from hook and in each ch across, turn.\nRow 2: Ch 2, hdc in each st across.",
+    "10",
+  ],
+  // Rounds
+  [
+    "joined rounds",
+    "Rnd 1: Ch 1, 6 sc in magic ring, join with sl st in first sc.\nRnd 2: Ch 1, 2 sc in each st around, join with sl st in first sc.",
+    "12",
+  ],
+  [
+    "spirals",
+    "Rnd 1: 6 sc in magic ring. Do not join.\nRnd 2: 2 sc in each st around.\nRnd 3: (Sc in next st, 2 sc in next st) around.",
+    "18",
+  ],
+  [
+    "both sides of a chain",
+    "Ch 6.\nRnd 1: 2 sc in 2nd ch from hook, sc in next 3 ch, 4 sc in last ch, working along other side of ch, sc in next 3 ch, 2 sc in last ch.",
+    "14",
+  ],
+  // Rows again
+  ["a range of rows", `${sc(10)}Rows 2-5: Ch 1, sc in each st across, turn.`, "10"],
+  [
+    "rows listed with and",
+    `${sc(10)}Row 2: Ch 1, 2 sc in first st, sc in each st across, turn.\nRows 3 and 4: Rep Row 2.`,
+    "13",
+  ],
+  [
+    "repeat a row",
+    `${sc(10)}Row 2: Ch 1, 2 sc in first st, sc in each st across, turn.\nRep Row 2 3 more times.`,
+    "14",
+  ],
+  [
+    "repeat the last two rows",
+    `${sc(10)}Row 2: Ch 1, 2 sc in first st, sc in each st across, turn.\nRow 3: Ch 1, sc in each st across, turn.\nRep last 2 rows 2 times more.`,
+    "13",
+  ],
+  [
+    "as another row",
+    `${sc(10)}Row 2: Ch 1, 2 sc in first st, sc in each st across, turn.\nRow 3: As row 2.`,
+    "12",
+  ],
+  ["work even", `${sc(10)}Rows 2-7: Work even in sc.`, "10"],
+  ["a schedule", `${sc(20)}Rows 2-25: Work in sc, inc 1 st each end of every 4th row 6 times.`, "32"],
+  // Ends of rows
+  [
+    "stitches left unworked",
+    `${sc(10)}Row 2: Ch 1, sc in next 7 sts, leave remaining 3 sts unworked, turn.\nRow 3: Ch 1, sc in each st across.`,
+    "7",
+  ],
+  [
+    "slip stitches across",
+    `${sc(10)}Row 2: Sl st in first 3 sts, ch 1, sc in next 4 sts, turn, leaving remaining sts unworked.`,
+    "4",
+  ],
+  [
+    "rejoining at a place",
+    `${sc(20)}Row 2: Ch 1, sc in next 8 sts, leave remaining sts unworked. Fasten off.\nRow 3: Skip next 4 unworked sts, rejoin yarn in next st, ch 1, sc in same st and in next 7 sts.`,
+    "8",
+  ],
+  // UK terms
+  ["UK double crochet", `${UK(10)}Row 2: 1 ch, 1 dc in each dc to end, turn.`, "10"],
+  [
+    "UK treble",
+    `${UK(10)}Row 2: 3 ch (counts as 1 tr), miss first st, 1 tr in each of next 9 sts, turn.`,
+    "10",
+  ],
+  [
+    "UK miss",
+    `${UK(9)}Row 2: 1 ch, 1 dc in first st, *1 ch, miss 1 st, 1 dc in next st; rep from * to end, turn.\nRow 3: 1 ch, 1 dc in each st and 1-ch sp to end.`,
+    "9",
+  ],
+  ["UK decrease", `${UK(10)}Row 2: 1 ch, dc2tog, 1 dc in each st to last 2 sts, dc2tog.`, "8"],
+  // Words of their own
+  [
+    "a stitch defined in the pattern",
+    "Special stitches\nShell: 5 dc in next st.\n\nNote: Ch 1 does not count as a st throughout.\n\nCh 14.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in first st, *sk 2 sts, shell, sk 2 sts, sc in next st; rep from * across.",
+    "13",
+  ],
+];
+
+describe("every way of writing a row", () => {
+  it.each(ROWS)("%s", (_what, pattern, count) => {
+    expect(last(pattern)).toBe(count);
+    expect(found(pattern)).toEqual([]);
+  });
+});
+
+describe("the eight ways of printing a count", () => {
+  const ways = [
+    "10 sts.",
+    "(10 sts)",
+    "[10]",
+    "- 10 sc",
+    "– 10 sts",
+    "= 10 sts",
+    "10 sc in total.",
+    "You should have 10 sts.",
+  ];
+  const row = "Row 2: Ch 1, sc in each st across, turn";
+
+  it.each(ways)("holds %s", (way) => {
+    expect(found(`${sc(10)}${row}. ${way}`)).toEqual([]);
+    expect(found(`${sc(10)}${row}. ${way.replace("10", "11")}`)).toEqual(["rows/count-differs Row 2"]);
+  });
+});
