@@ -420,9 +420,19 @@ class Cutter {
       to: Math.min(end, to),
       label: label.label,
       body: Math.min(label.to, to),
-      sizes: this.sizes,
+      sizes: this.sizesInLabel(label) ?? this.sizes,
     });
     if (end < to) this.sentences(end, to);
+  }
+
+  /** "Row 12 (sizes M and L only)". */
+  private sizesInLabel(label: LabelAt): readonly number[] | null {
+    const bracket = /[([]([^()[\]]{1,60})[)\]]/.exec(this.flat.slice(label.at, label.to));
+    if (!bracket) return null;
+    const from = label.at + bracket.index + 1;
+    const to = from + (bracket[1] as string).length;
+    const found = readSizePrefix(this.flat, from, to, this.place.sizeNames);
+    return found && found.to >= to ? found.sizes : null;
   }
 
   /** A block, or the lead of one, in which no row begins. */

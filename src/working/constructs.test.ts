@@ -53,7 +53,7 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
   [
     "a clause for some sizes",
     `${sizes}Ch 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2 (sizes M and L only): Ch 1, 2 sc in first st, sc in each st across.`,
-    "10/13/15",
+    "?/13/15",
   ],
   // Each, next, last, same
   ["each", `${sc(10)}Row 2: Ch 1, sc in each st across.`, "10"],
