@@ -227,6 +227,20 @@ describe("every way of writing a row", () => {
   });
 });
 
+it("works a small ring of chains chain by chain where the row says so", () =>
+  expect(
+    counts(
+      "Ch 12, join with sl st to form a ring.\nRnd 1: Ch 1, sc in each ch around, join with sl st in first sc.",
+    ),
+  ).toBe("Rnd 1: 12"));
+
+it("does not let a round close over stitches that it left, even where the printed count agrees", () =>
+  expect(
+    found(
+      "Rnd 1: 6 sc in magic ring. [6]\nRnd 2: 2 sc in each st around. [12]\nRnd 3: Sc in next 10 sts. [10]",
+    ),
+  ).toEqual(["rows/stitches-left-over Rnd 3"]));
+
 describe("the eight ways of printing a count", () => {
   const ways = [
     "10 sts.",

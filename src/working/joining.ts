@@ -3,7 +3,7 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { Cursor, Edge, type EdgeMaker } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, placeOf } from "./place.ts";
-import { RING } from "./ring.ts";
+import { closedChain, ringOf } from "./ring.ts";
 import { goToNext } from "./seeking.ts";
 import { goToFreeLoops, workStitches } from "./stitching.ts";
 import { isTrusted, nothingThere, seekerFor, UNKNOWN_EDGE } from "./targets.ts";
@@ -18,7 +18,7 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
     // A ring takes any number of stitches; a long chain joined without being twisted is a round of chains.
     const chains = (hands.madeFoundation ?? (hands.onFoundation() ? hands.below : null))?.length ?? 0;
     hands.ring = true;
-    hands.moveTo(chains > RING_MOST ? closedChain(chains) : RING);
+    hands.moveTo(chains > RING_MOST ? closedChain(chains) : ringOf(chains));
     hands.along = false;
     return;
   }
@@ -29,9 +29,6 @@ export function closeRound(hands: Hands, clause: JoinClause): void {
 
 /** The longest chain that is taken for a ring to work into; a longer one is a round of chains. Common practice, no source. */
 const RING_MOST = 12;
-
-const closedChain = (chains: number): Edge =>
-  new Edge([{ unit: [placeOf("ch", "foundation", true, chains)], times: 1 }], true);
 
 /** The other side of a chain whose end has been gone round: all but that end, which is worked into already. */
 const otherSide = (worked: number): Edge =>

@@ -5,6 +5,7 @@ import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
+import { closedChain } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
   isTrusted,
@@ -65,6 +66,7 @@ export function workStitches(
     note();
     return;
   }
+  enterChainsOfRing(hands, target);
   // Inside a group everything goes into the one place; a ring takes any number.
   const inRing =
     target.what.is === "ring" || (hands.below?.runs[0]?.unit[0]?.role === "ring" && target.ref !== "each");
@@ -593,4 +595,14 @@ export function scoutOf(cursor: Cursor): Cursor {
   const scout = new Cursor(cursor.edge);
   scout.go(cursor.position());
   return scout;
+}
+
+/** "Sc in each ch around" takes the chains of a small ring one by one, and not the ring as a whole. */
+function enterChainsOfRing(hands: Hands, target: Target): void {
+  const ring = hands.below?.runs[0]?.unit[0];
+  if (ring?.role !== "ring" || ring.chains === 0 || hands.holding) return;
+  if (hands.madeStitch || target.ref !== "each" || target.what.is !== "chain") return;
+  const { along } = hands;
+  hands.moveTo(closedChain(ring.chains));
+  hands.along = along;
 }
