@@ -61,8 +61,23 @@ function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimP
   // Writers name a row's stitches by its main kind, and mean all of them.
   const only = claim.parts.length === 1;
   const bare = totalOfClaim(edge, claim, "none");
-  if (only && bare === said) return [];
+  if (only && bare === said && !(worked === 0 && isPlain(part.kind) && ofOnePlainKind(edge))) return [];
   return differs(only && worked === bare ? null : part.kind, worked);
+}
+
+const PLAIN: readonly string[] = ["sc", "hdc", "dc", "tr"];
+const isPlain = (code: string): boolean => PLAIN.includes(code);
+
+/** A row of one plain stitch cannot be meant where another plain stitch is counted. */
+function ofOnePlainKind(edge: Edge): boolean {
+  const codes = new Set(
+    edge.runs
+      .flatMap((run) => run.unit)
+      .filter((place) => place.role !== "turning" || place.counted)
+      .map((place) => `${place.role} ${place.code}`),
+  );
+  const [only] = [...codes];
+  return codes.size === 1 && PLAIN.some((code) => only === `stitch ${code}`);
 }
 
 /** Which chains a printed total counts: as the notes say, else as comes true for the document. */

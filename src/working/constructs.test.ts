@@ -241,6 +241,13 @@ it("does not let a round close over stitches that it left, even where the printe
     ),
   ).toEqual(["rows/stitches-left-over Rnd 3"]));
 
+it("finds a count that names another plain stitch than the row is made of", () => {
+  expect(found(`${sc(10)}Row 2: Ch 1, sc in each st across, turn. 10 hdc.`)).toEqual([
+    "rows/count-differs Row 2",
+  ]);
+  expect(found(`${sc(10)}Row 2: Ch 1, sc2tog, sc in each st across, turn. 9 sc.`)).toEqual([]);
+});
+
 describe("the eight ways of printing a count", () => {
   const ways = [
     "10 sts.",

@@ -222,13 +222,17 @@ function say(
         }),
       ];
     case "count-differs": {
+      const none = first.of !== null && troubles.every((t) => (t as Of<"count-differs">).worked === 0);
       const finding = countDiffers.at(where, {
         row,
         of: first.of === null ? null : sayKind(first.of, tree.terms),
         printed: sized((t: Of<"count-differs">) => t.printed),
         worked: sized((t: Of<"count-differs">) => t.worked),
-        how: howItComes(work, at, sizes[0] as number),
+        how: none
+          ? `The row makes no ${sayKind(first.of ?? "", tree.terms)}`
+          : howItComes(work, at, sizes[0] as number),
       });
+      if (none) return [finding];
       const amount = claimedAmount(here.instruction, first.span.from, first.span.to);
       const wanted = new Map(sizes.map((size, i) => [size, (troubles[i] as Of<"count-differs">).worked]));
       return [withEdit(finding, 0, amount && editAmount(tree.text, amount, wanted, tree.sizes.length))];
