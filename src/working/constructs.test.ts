@@ -227,6 +227,9 @@ describe("every way of writing a row", () => {
   });
 });
 
+it("takes a loop that nobody said before for a ring", () =>
+  expect(counts("UK terms.\n\nRnd 1: 12 dc into loop, join with ss in first dc.")).toBe("Rnd 1: 12"));
+
 it("works a small ring of chains chain by chain where the row says so", () =>
   expect(
     counts(

@@ -5,7 +5,7 @@ import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
-import { closedChain } from "./ring.ts";
+import { closedChain, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
   isTrusted,
@@ -66,6 +66,7 @@ export function workStitches(
     note();
     return;
   }
+  beginInLoop(hands, target);
   enterChainsOfRing(hands, target);
   // Inside a group everything goes into the one place; a ring takes any number.
   const inRing =
@@ -595,6 +596,15 @@ export function scoutOf(cursor: Cursor): Cursor {
   const scout = new Cursor(cursor.edge);
   scout.go(cursor.position());
   return scout;
+}
+
+/** "Rnd 1: 12 dc into loop" with no ring said before it can only be worked into one. */
+function beginInLoop(hands: Hands, target: Target): void {
+  if (hands.below || hands.madeFoundation || hands.started || hands.holding) return;
+  if (!hands.start.round || !hands.start.labelled || target.ref !== "next" || target.what.is !== "space")
+    return;
+  hands.moveTo(RING);
+  hands.along = false;
 }
 
 /** "Sc in each ch around" takes the chains of a small ring one by one, and not the ring as a whole. */
