@@ -23,10 +23,22 @@ export function checkClaims(
 ): Trouble[] {
   if (isUnknown(edge)) return [];
   return claims.flatMap((claim) => {
-    if (claim.eachSide) return [];
+    if (claim.eachSide || isSumOfOthers(claim, claims, context.size)) return [];
     if (claim.change) return checkChange(context, edge, claim, below);
     return claim.parts.flatMap((part) => checkPart(context, edge, claim, part));
   });
+}
+
+/** "102 sts: 56 dc and 46 ch-1 sps": the total is the sum of the parts, and those are held one by one. */
+function isSumOfOthers(claim: Claim, claims: readonly Claim[], size: number): boolean {
+  const [part] = claim.parts;
+  if (claim.parts.length !== 1 || part?.kind !== "any") return false;
+  const said = valueAt(part.amount.values, size);
+  return claims.some(
+    (other) =>
+      other.parts.length > 1 &&
+      other.parts.reduce((sum, each) => sum + (valueAt(each.amount.values, size) ?? 0), 0) === said,
+  );
 }
 
 /** "4 sts increased". */

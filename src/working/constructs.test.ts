@@ -230,6 +230,13 @@ describe("every way of writing a row", () => {
 it("takes a loop that nobody said before for a ring", () =>
   expect(counts("UK terms.\n\nRnd 1: 12 dc into loop, join with ss in first dc.")).toBe("Rnd 1: 12"));
 
+it("holds a total that is the sum of its parts by the parts", () => {
+  const row = "Row 2: Ch 1, sc in first st, *ch 1, sk 1, sc in next st; rep from * across, turn.";
+  const plain = "Row 3: Ch 1, sc in each sc, leaving the ch-1 sps unworked, turn. 5 sts.";
+  expect(found(`${sc(9)}${row} (9 sts: 5 sc and 4 ch-1 sps)\n${plain}`)).toEqual([]);
+  expect(found(`${sc(9)}${row} (10 sts: 6 sc and 4 ch-1 sps)`)).toEqual(["rows/count-differs Row 2"]);
+});
+
 it("works a small ring of chains chain by chain where the row says so", () =>
   expect(
     counts(
