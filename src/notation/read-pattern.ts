@@ -231,6 +231,8 @@ function listsElsewhere(
 }
 
 /** Reads bodies of rows, and keeps what was met on the way. */
+const BOTH_LAYERS = /\bthrough\s(?:both|the\stwo|2)\s(?:layers|sides|thicknesses)\b/i;
+
 class BodyReader {
   readonly sizeLists: SizeList[] = [];
   readonly forgiven: PatternTree["forgiven"][number][] = [];
@@ -268,6 +270,7 @@ class BodyReader {
       claims: read.claims,
       sizes: unit.sizes,
       answers: [...read.answers, ...answers],
+      ...(BOTH_LAYERS.test(this.plain.slice(begin, unit.to)) ? { bothLayers: true } : {}),
     };
   }
 

@@ -568,6 +568,8 @@ export interface ClaimPart {
 
 /** One labelled row, foundation, or unlabelled instruction sentence ("Sew side seams.", "Ch 58."). */
 export interface Instruction {
+  /** "Through both layers": a tube laid flat, of which every stitch takes two. */
+  readonly bothLayers?: boolean;
   readonly span: Span;
   readonly label: Label | null;
   readonly clauses: readonly Clause[];

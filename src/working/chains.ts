@@ -4,7 +4,7 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { type Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, type Place, placeOf } from "./place.ts";
-import { RING } from "./ring.ts";
+import { isRing, RING } from "./ring.ts";
 import { type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { baseOf, firstStitch, partPlace } from "./units.ts";
@@ -247,7 +247,7 @@ function stand(hands: Hands, chains: number, said: readonly string[], stitch: st
   for (const place of made) hands.out.add(place);
   const startsWithStitch = !first.startsWith("ch ");
   if (startsWithStitch && hands.entered === "nowhere" && hands.cursor) {
-    const ring = hands.cursor.edge.runs[0]?.unit[0]?.role === "ring";
+    const ring = isRing(hands.cursor.edge);
     if (!ring) takePlaces(hands.cursor, seekAny(hands.cursor.edge, hands.table.manner), 1);
   }
   hands.chainStands = true;

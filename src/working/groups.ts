@@ -2,6 +2,7 @@ import type { Clause, GroupClause } from "../notation/index.ts";
 import { flatten } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { inGroup, type Place } from "./place.ts";
+import { isRing } from "./ring.ts";
 import { countPlaces, takePlaces } from "./seeking.ts";
 import { enterSame, workStitches } from "./stitching.ts";
 import { leftAtLimit } from "./targets.ts";
@@ -16,7 +17,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
     hands.entered = target.what.is === "ring" ? "ring" : "place";
     return;
   }
-  const ring = hands.below?.runs[0]?.unit[0]?.role === "ring";
+  const ring = isRing(hands.below);
   if (ring || target.ref === "same" || target.what.is === "base") {
     if (!ring) enterSame(hands, target);
     hands.out.addUnit(groupPlaces(hands, clause), 1);

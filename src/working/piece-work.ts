@@ -51,9 +51,6 @@ export interface SizeContext {
   readonly called: ReadonlySet<string>;
 }
 
-/** A tube laid flat and worked through both its layers takes two stitches at a time. */
-const BOTH_LAYERS = /\bboth\s(?:layers|sides|thicknesses)\b/i;
-
 /** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */
 export class PieceWork {
   readonly state: PieceState;
@@ -111,12 +108,8 @@ export class PieceWork {
     state.printed = null;
     own.push(...after.troubles, ...check);
     const confirmed = claims.length > 0 && check.length === 0;
-    const { from, to } = instruction.span;
     const closesAgain =
-      round &&
-      start.edge?.closed === true &&
-      after.edge?.closed === true &&
-      !BOTH_LAYERS.test(this.context.tree.text.slice(from, to));
+      round && start.edge?.closed === true && after.edge?.closed === true && instruction.bothLayers !== true;
     for (const trouble of own) {
       // A row that stops early and comes to its printed count was meant so; a round that closes again was not.
       if (trouble.is === "left-over" && !trouble.announced && confirmed && !closesAgain) continue;

@@ -2,6 +2,7 @@ import type { Clause, RepeatClause } from "../notation/index.ts";
 import { type Cursor, flatten, type Position, type Run } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import type { Place } from "./place.ts";
+import { isRing } from "./ring.ts";
 import { isTrusted, leftAtLimit } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 
@@ -25,8 +26,7 @@ export function workRepeat(hands: Hands, clause: RepeatClause, rest: readonly Cl
     workUntilCount(hands, clause, hands.number(stop.limit.count), stop.limit.remain, rest);
     return;
   }
-  if (hands.holding || hands.below?.runs[0]?.unit[0]?.role === "ring")
-    throw new Unknowable("a repeat to the end of a ring");
+  if (hands.holding || isRing(hands.below)) throw new Unknowable("a repeat to the end of a ring");
   workAcross(
     hands,
     clause,

@@ -11,3 +11,6 @@ export const closedChain = (chains: number): Edge =>
   new Edge([{ unit: [placeOf("ch", "foundation", true, chains)], times: 1 }], true);
 
 export const RING = new Edge([{ unit: [placeOf("ch", "ring", false)], times: 1 }], true);
+
+/** Whether an edge is a ring, of chains or of yarn, that is worked into as a whole. */
+export const isRing = (edge: Edge | null | undefined): boolean => edge?.runs[0]?.unit[0]?.role === "ring";

@@ -4,6 +4,7 @@ import { takeUpChainBefore } from "./chains.ts";
 import type { Edge } from "./edge.ts";
 import { type ChainBefore, Hands, type Table } from "./hands.ts";
 import { type Place, placeOf } from "./place.ts";
+import { isRing } from "./ring.ts";
 import { isUnknown } from "./targets.ts";
 import { Stuck, type Trouble, Unknowable } from "./trouble.ts";
 
@@ -98,7 +99,7 @@ function outcome(hands: Hands, made: boolean, closed: boolean): Edge | null {
 function checkLeftOver(hands: Hands, span: Span): void {
   const { cursor } = hands;
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
-  if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.along) return;
+  if (isRing(cursor.edge) || hands.along) return;
   const left = hands.countStitchesLeft();
   if (left <= hands.slippedOver) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
@@ -107,7 +108,7 @@ function checkLeftOver(hands: Hands, span: Span): void {
 function heldBack(hands: Hands): Edge | null {
   const { cursor } = hands;
   if (!cursor || cursor.atEnd || hands.along || !hands.started || cursor.edge.closed) return null;
-  if (cursor.edge.runs[0]?.unit[0]?.role === "ring" || hands.countStitchesLeft() === 0) return null;
+  if (isRing(cursor.edge) || hands.countStitchesLeft() === 0) return null;
   return cursor.edge.from(cursor.position(), restOfChains);
 }
 

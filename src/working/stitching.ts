@@ -5,7 +5,7 @@ import { Cursor } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
-import { closedChain, RING } from "./ring.ts";
+import { closedChain, isRing, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
   isTrusted,
@@ -69,8 +69,7 @@ export function workStitches(
   beginInLoop(hands, target);
   enterChainsOfRing(hands, target);
   // Inside a group everything goes into the one place; a ring takes any number.
-  const inRing =
-    target.what.is === "ring" || (hands.below?.runs[0]?.unit[0]?.role === "ring" && target.ref !== "each");
+  const inRing = target.what.is === "ring" || (isRing(hands.below) && target.ref !== "each");
   if (hands.holding || inRing) {
     put(hands, made, said ?? places ?? 1, 1);
     if (target.what.is === "ring") hands.cursor?.toEnd();
@@ -122,7 +121,7 @@ function isCountBehind(hands: Hands, { target }: WorkClause): boolean {
   const { cursor } = hands;
   if (target.ref !== "here" || hands.holding || hands.inRepeat > 0 || !hands.madeStitch || !cursor)
     return false;
-  if (isUnknown(cursor.edge) || cursor.edge.runs[0]?.unit[0]?.role === "ring") return false;
+  if (isUnknown(cursor.edge) || isRing(cursor.edge)) return false;
   return hands.countStitchesLeft() === 0;
 }
 
@@ -131,7 +130,7 @@ function closesRound(hands: Hands, { target }: WorkClause): boolean {
   if (hands.holding || !hands.started) return false;
   const { cursor } = hands;
   if (!cursor) return hands.entered === "ring";
-  if (cursor.edge.runs[0]?.unit[0]?.role === "ring") return true;
+  if (isRing(cursor.edge)) return true;
   if (target.ref === "first" || target.what.is === "turning-chain" || target.of?.what.is === "turning-chain")
     return cursor.edge.closed && hands.started && !hands.nothingButSlips();
   return hands.countStitchesLeft() === 0 && !hands.nothingButSlips();

@@ -79,6 +79,8 @@ function say(
   const name = (i: number): string => tree.sizes[sizes[i] as number] ?? "";
   const sized = (value: (trouble: never) => number): SizedNumbers =>
     troubles.map((trouble, i) => ({ size: name(i), n: value(trouble as never) }));
+  const cases = <T extends Trouble, Facts>(facts: (trouble: T) => Facts) =>
+    troubles.map((trouble, i) => ({ size: name(i), ...facts(trouble as T) }));
   const where = {
     span: first.span,
     piece: here.piece || null,
@@ -92,11 +94,10 @@ function say(
         repeatLeavesStitches.at(where, {
           row,
           before,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            have: (t as Of<"repeat-leaves">).have,
-            takes: (t as Of<"repeat-leaves">).takes,
-            fixed: (t as Of<"repeat-leaves">).fixed,
+          cases: cases((t: Of<"repeat-leaves">) => ({
+            have: t.have,
+            takes: t.takes,
+            fixed: t.fixed,
           })),
         }),
       ];
@@ -106,10 +107,9 @@ function say(
           row,
           before,
           words,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            have: (t as Of<"not-enough">).have,
-            need: (t as Of<"not-enough">).need,
+          cases: cases((t: Of<"not-enough">) => ({
+            have: t.have,
+            need: t.need,
           })),
         }),
       ];
@@ -118,10 +118,9 @@ function say(
         stitchesLeftOver.at(where, {
           row,
           before,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            left: Math.abs((t as Of<"left-over">).left),
-            have: (t as Of<"left-over">).have,
+          cases: cases((t: Of<"left-over">) => ({
+            left: Math.abs(t.left),
+            have: t.have,
           })),
         }),
       ];
@@ -152,10 +151,9 @@ function say(
       return [
         cannotShapeEvenly.at(where, {
           row,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            have: (t as Of<"cannot-shape">).have,
-            change: (t as Of<"cannot-shape">).change,
+          cases: cases((t: Of<"cannot-shape">) => ({
+            have: t.have,
+            change: t.change,
           })),
         }),
       ];
@@ -181,10 +179,9 @@ function say(
       return [
         moreRowsThanThereAre.at(where, {
           row,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            needs: (t as Of<"more-rows">).needs,
-            has: (t as Of<"more-rows">).has,
+          cases: cases((t: Of<"more-rows">) => ({
+            needs: t.needs,
+            has: t.has,
           })),
         }),
       ];
@@ -192,11 +189,10 @@ function say(
       return [
         missesItsCount.at(where, {
           row,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            from: (t as Of<"misses-count">).from,
-            to: (t as Of<"misses-count">).to,
-            wanted: (t as Of<"misses-count">).wanted,
+          cases: cases((t: Of<"misses-count">) => ({
+            from: t.from,
+            to: t.to,
+            wanted: t.wanted,
           })),
         }),
       ];
@@ -204,10 +200,9 @@ function say(
       return [
         endsOutsideMeasure.at(where, {
           row,
-          cases: troubles.map((t, i) => ({
-            size: name(i),
-            workedCm: (t as Of<"outside-measure">).workedCm,
-            statedCm: (t as Of<"outside-measure">).statedCm,
+          cases: cases((t: Of<"outside-measure">) => ({
+            workedCm: t.workedCm,
+            statedCm: t.statedCm,
           })),
         }),
       ];
