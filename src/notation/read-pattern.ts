@@ -230,9 +230,9 @@ function listsElsewhere(
   return lists;
 }
 
-/** Reads bodies of rows, and keeps what was met on the way. */
 const BOTH_LAYERS = /\bthrough\s(?:both|the\stwo|2)\s(?:layers|sides|thicknesses)\b/i;
 
+/** Reads bodies of rows, and keeps what was met on the way. */
 class BodyReader {
   readonly sizeLists: SizeList[] = [];
   readonly forgiven: PatternTree["forgiven"][number][] = [];
