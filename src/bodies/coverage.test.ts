@@ -150,23 +150,26 @@ describe("coverage", () => {
       expect(tooTight + tooLoose).toBeCloseTo(share, 9);
     }
     for (const { measurement, gain, gainTighter, gainLooser } of found.widening) {
-      const range = question.easeRanges[measurement]!;
+      const ranges = rangesOf(question, measurement);
       const larger = question.sizes.map(({ size, finished }) => ({
         size,
         finished: { ...finished, [measurement]: finished[measurement]! + 1 },
       }));
-      const withRange = (changed: EaseRange) =>
-        askEverybody({ ...question, easeRanges: { ...question.easeRanges, [measurement]: changed } }).fitted;
+      const withRanges = (changed: (range: EaseRange) => EaseRange) =>
+        askEverybody({
+          ...question,
+          easeRanges: { ...question.easeRanges, [measurement]: ranges.map(changed) },
+        }).fitted;
       expect(gain * found.judged).toBeCloseTo(
         askEverybody({ ...question, sizes: larger }).fitted - wanted.fitted,
         6,
       );
       expect(gainTighter * found.judged).toBeCloseTo(
-        withRange({ least: range.least! - 1, most: range.most }) - wanted.fitted,
+        withRanges(({ least, most }) => ({ least: least! - 1, most })) - wanted.fitted,
         6,
       );
       expect(gainLooser * found.judged).toBeCloseTo(
-        withRange({ least: range.least, most: range.most! + 1 }) - wanted.fitted,
+        withRanges(({ least, most }) => ({ least, most: most! + 1 })) - wanted.fitted,
         6,
       );
     }
@@ -175,9 +178,15 @@ describe("coverage", () => {
   });
 });
 
+/** A measurement's range of ease in every size. */
+function rangesOf({ sizes, easeRanges }: CoverageQuestion, measurement: Measurement): readonly EaseRange[] {
+  const said = easeRanges[measurement]!;
+  return "least" in said ? sizes.map(() => said) : said;
+}
+
 const peopleOf = (found: Coverage) => found.bySize.map(({ people }) => people);
 
-/** A garment of three to six sizes in two to four measurements, the same for the same seed. */
+/** A garment of three to six sizes in two to four measurements, the same for the same seed; odd seeds have a range for each size. */
 function invented(seed: number): CoverageQuestion {
   let state = seed * 2654435761;
   const random = () => {
@@ -189,38 +198,45 @@ function invented(seed: number): CoverageQuestion {
   const all: readonly Measurement[] = ["bust", "hip", "upper arm", "back length", "shoulder width", "wrist"];
   const measurements = all.slice(0, 2 + Math.floor(random() * 4));
   const ease = Object.fromEntries(measurements.map((name) => [name, Math.round(random() * 20) / 2]));
+  const sizes = garment(chart, ease).slice(0, 3 + Math.floor(random() * 4));
+  const rangeOf = (name: Measurement): EaseRange => {
+    const room = 1 + random() * 8;
+    return { least: (ease[name] ?? 0) - room, most: (ease[name] ?? 0) + room };
+  };
   return {
     population,
-    sizes: garment(chart, ease).slice(0, 3 + Math.floor(random() * 4)),
+    sizes,
     easeRanges: Object.fromEntries(
-      measurements.map((name) => {
-        const room = 1 + random() * 8;
-        return [name, { least: (ease[name] ?? 0) - room, most: (ease[name] ?? 0) + room }];
-      }),
+      measurements.map((name) => [name, seed % 2 === 1 ? sizes.map(() => rangeOf(name)) : rangeOf(name)]),
     ),
   };
 }
 
 /** The same by the plainest means: every person in every size, all measurements. */
-function askEverybody({ population, sizes, easeRanges }: CoverageQuestion) {
-  const names = Object.keys(easeRanges) as Measurement[];
+function askEverybody(question: CoverageQuestion) {
+  const { population, sizes } = question;
+  const names = Object.keys(question.easeRanges) as Measurement[];
+  const ranges = Object.fromEntries(names.map((name) => [name, rangesOf(question, name)]));
   const bodies = names.map((name) => bodyMeasures(population, name));
   const without: Partial<Record<Measurement, number>> = {};
   const takes = sizes.map(() => 0);
   let fitted = 0;
   let several = 0;
   for (let person = 0; person < bodies[0]!.length; person++) {
-    const misses = sizes.map(({ finished }) =>
+    const misses = sizes.map(({ finished }, size) =>
       names.filter((name, index) => {
         const ease = finished[name]! - bodies[index]![person]!;
-        return ease < easeRanges[name]!.least! - 1e-9 || ease > easeRanges[name]!.most! + 1e-9;
+        const { least, most } = ranges[name]![size]!;
+        return ease < least! - 1e-9 || ease > most! + 1e-9;
       }),
     );
     const fits = misses.flatMap((missed, size) => (missed.length === 0 ? [size] : []));
     if (fits.length > 0) {
       fitted++;
-      const middle = (easeRanges.bust!.least! + easeRanges.bust!.most!) / 2;
-      const off = (size: number) => Math.abs(sizes[size]!.finished.bust! - bodies[0]![person]! - middle);
+      const off = (size: number) => {
+        const { least, most } = ranges.bust![size]!;
+        return Math.abs(sizes[size]!.finished.bust! - bodies[0]![person]! - (least! + most!) / 2);
+      };
       const taken = fits.reduce((best, size) => (off(size) < off(best) - 1e-9 ? size : best));
       takes[taken]!++;
     }

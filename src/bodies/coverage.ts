@@ -13,8 +13,11 @@ export interface CoverageQuestion {
   readonly population: Surveyed;
   /** At most 30, smallest first. */
   readonly sizes: readonly GarmentSize[];
-  /** The ease within which the design counts as fitting, finished less body, for each measurement that is to count. */
-  readonly easeRanges: Partial<Record<Measurement, EaseRange>>;
+  /**
+   * The ease within which the design counts as fitting, finished less body, for each measurement that is to count: one for
+   * all sizes, or one for each.
+   */
+  readonly easeRanges: Partial<Record<Measurement, EaseRange | readonly EaseRange[]>>;
 }
 
 /** Whom a garment's sizes fit. Every share is of the judged people, from 0 to 1. */
@@ -141,21 +144,37 @@ export function coverage({ population, sizes, easeRanges }: CoverageQuestion): C
               most,
             ),
           ),
-          gainTighter: changed(index, fitting(check, finished, least - 1, most)),
-          gainLooser: changed(index, fitting(check, finished, least, most + 1)),
+          gainTighter: changed(
+            index,
+            fitting(
+              check,
+              finished,
+              least.map((cm) => cm - 1),
+              most,
+            ),
+          ),
+          gainLooser: changed(
+            index,
+            fitting(
+              check,
+              finished,
+              least,
+              most.map((cm) => cm + 1),
+            ),
+          ),
         };
       })
       .sort((a, b) => b.gain - a.gain),
   };
 }
 
-/** One measurement that counts: bodies, the garment in each size, and the ease, with infinity at an open end. */
+/** One measurement that counts: bodies, the garment and its ease in each size, with infinity at an open end. */
 interface Check {
   readonly measurement: Measurement;
   readonly bodies: Float64Array;
   readonly finished: readonly Cm[];
-  readonly least: Cm;
-  readonly most: Cm;
+  readonly least: readonly Cm[];
+  readonly most: readonly Cm[];
 }
 
 function sortOut(
@@ -165,12 +184,18 @@ function sortOut(
 ): { checks: Check[]; leftOut: Coverage["leftOut"] } {
   const checks: Check[] = [];
   const leftOut: Coverage["leftOut"][number][] = [];
-  for (const [measurement, range] of Object.entries(easeRanges) as [Measurement, EaseRange][]) {
+  for (const [measurement, said] of Object.entries(easeRanges) as [
+    Measurement,
+    EaseRange | readonly EaseRange[],
+  ][]) {
+    const ranges = isPerSize(said) ? said : sizes.map(() => said);
+    if (ranges.length !== sizes.length)
+      throw new RangeError(`${ranges.length} ranges of ease at the ${measurement} for ${sizes.length} sizes`);
     const finished = sizes.flatMap((size) => size.finished[measurement] ?? []);
     if (finished.some((cm) => !Number.isFinite(cm)))
       throw new RangeError(`a finished ${measurement} is not a number`);
     if (bodyAnswer(measurement) === undefined) leftOut.push({ measurement, why: "not in the survey" });
-    else if (range.least === null && range.most === null)
+    else if (ranges.every(({ least, most }) => least === null && most === null))
       leftOut.push({ measurement, why: "no limit stated" });
     else if (finished.length < sizes.length) leftOut.push({ measurement, why: "not in every size" });
     else
@@ -178,22 +203,30 @@ function sortOut(
         measurement,
         bodies: bodyMeasures(population, measurement),
         finished,
-        least: range.least ?? Number.NEGATIVE_INFINITY,
-        most: range.most ?? Number.POSITIVE_INFINITY,
+        least: ranges.map(({ least }) => least ?? Number.NEGATIVE_INFINITY),
+        most: ranges.map(({ most }) => most ?? Number.POSITIVE_INFINITY),
       });
   }
   return { checks, leftOut };
 }
 
+const isPerSize = (ranges: EaseRange | readonly EaseRange[]): ranges is readonly EaseRange[] =>
+  Array.isArray(ranges);
+
 /** For every person the sizes that fit in one measurement, size 0 as the lowest bit. */
-function fitting({ bodies }: Check, finished: readonly Cm[], least: Cm, most: Cm): Uint32Array {
+function fitting(
+  { bodies }: Check,
+  finished: readonly Cm[],
+  least: readonly Cm[],
+  most: readonly Cm[],
+): Uint32Array {
   const masks = new Uint32Array(bodies.length);
   for (let person = 0; person < masks.length; person++) {
     const body = bodies[person] ?? Number.NaN;
     let bits = 0;
     for (let size = 0; size < finished.length; size++) {
       const ease = (finished[size] ?? Number.NaN) - body;
-      if (ease >= least - GRAIN && ease <= most + GRAIN) bits |= 1 << size;
+      if (ease >= (least[size] ?? 0) - GRAIN && ease <= (most[size] ?? 0) + GRAIN) bits |= 1 << size;
     }
     masks[person] = bits;
   }
@@ -229,9 +262,10 @@ function sizeTaken(mask: number, chooser: Check | undefined, person: number): nu
 /** How far a size's ease is from the middle of the range, or from its one stated end. */
 function offMiddle({ bodies, finished, least, most }: Check, size: number, person: number): Cm {
   const ease = (finished[size] ?? 0) - (bodies[person] ?? 0);
-  if (!Number.isFinite(least)) return Math.abs(ease - most);
-  if (!Number.isFinite(most)) return Math.abs(ease - least);
-  return Math.abs(ease - (least + most) / 2);
+  const [from, to] = [least[size] ?? 0, most[size] ?? 0];
+  if (!Number.isFinite(from)) return Number.isFinite(to) ? Math.abs(ease - to) : 0;
+  if (!Number.isFinite(to)) return Math.abs(ease - from);
+  return Math.abs(ease - (from + to) / 2);
 }
 
 function takenSizes(
@@ -266,7 +300,7 @@ function takenSizes(
 function bodiesOf(chooser: Check | undefined, size: number): { least: Cm; most: Cm } {
   if (chooser === undefined) return { least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY };
   const finished = chooser.finished[size] ?? Number.NaN;
-  return { least: finished - chooser.most, most: finished - chooser.least };
+  return { least: finished - (chooser.most[size] ?? 0), most: finished - (chooser.least[size] ?? 0) };
 }
 
 function explain(check: Check, all: Uint32Array, without: Uint32Array, chooser: Check): ShutOut {
@@ -277,7 +311,7 @@ function explain(check: Check, all: Uint32Array, without: Uint32Array, chooser: 
     if (all[person] !== 0 || mask === 0) continue;
     const size = sizeTaken(mask, chooser, person);
     const ease = (check.finished[size] ?? 0) - (check.bodies[person] ?? 0);
-    if (ease < check.least) tight++;
+    if (ease < (check.least[size] ?? 0)) tight++;
     else loose++;
   }
   return {
@@ -297,7 +331,8 @@ function endsOf(population: Surveyed, sizes: readonly GarmentSize[], chooser: Ch
   const partly: string[] = [];
   for (const [index, { size }] of chooser === undefined ? [] : sizes.entries()) {
     const own = bodiesOf(chooser, index);
-    // A size open at one end is taken to be made for the body at its other end.
+    // A size open at one end is taken to be made for the body at its other end; one open at both, for everybody.
+    if (!Number.isFinite(own.least) && !Number.isFinite(own.most)) continue;
     const from = Number.isFinite(own.least) ? own.least : own.most;
     const to = Number.isFinite(own.most) ? own.most : own.least;
     if ((from + to) / 2 > most || (from + to) / 2 < least) outside.push(size);

@@ -87,6 +87,8 @@ function gradedJson(result: Regraded, written: boolean) {
     gap: Math.max(0, result.costAfter - result.floor),
     missBefore: result.costBefore,
     missAfter: result.costAfter,
+    worstBefore: result.worstBefore,
+    worstAfter: result.worstAfter,
     changes: result.changes.map(({ name, before, after }) => ({ name, before, after })),
     before: hasTable(result.before) ? sizesJson(result.before) : null,
     after: hasTable(result.after) ? sizesJson(result.after) : null,
@@ -112,13 +114,23 @@ function setRefusal(result: NotGraded, width: number, paint: Paint): string[] {
   ];
 }
 
+/** What the chosen counts come to, beside the written ones. */
+function sumOf({ before, costBefore, costAfter, worstBefore, worstAfter }: Regraded): string {
+  const instead = (was: number | null, is: number): string =>
+    was === null || Math.abs(was - is) < 0.005 ? "" : ` instead of ${cmOf(was)} cm`;
+  const all = `misses and uneven steps come to ${cmOf(costAfter)} cm in all${instead(costBefore, costAfter)}`;
+  return before.table?.aim === "least worst"
+    ? `The largest miss is ${cmOf(worstAfter)} cm${instead(worstBefore, worstAfter)}; ${all}.`
+    : `M${all.slice(1)}.`;
+}
+
 function setDifference(
   result: Regraded,
   { file, dryRun }: GradeRequest,
   width: number,
   paint: Paint,
 ): string[] {
-  const { before, changes, costBefore, costAfter, edits, floor, proved } = result;
+  const { before, changes, edits, floor, proved } = result;
   const prose = (words: string): string[] => wrap(words, Math.min(width, WIDEST_PROSE));
   const judged = proved
     ? "No choice of counts does better."
@@ -126,7 +138,7 @@ function setDifference(
   if (changes.length === 0)
     return [
       ...prose(
-        `${nameOf(file)} stays as it is: its counts are those that are chosen, ${cmOf(costAfter)} cm of misses and uneven steps in all. ${judged}`,
+        `${nameOf(file)} stays as it is: its counts are those that are chosen. ${sumOf(result)} ${judged}`,
       ),
     ];
   const lines = changes.flatMap(({ name, before: old, after }): SizeLine[] => [
@@ -137,11 +149,10 @@ function setDifference(
     },
     { label: "was", values: (old ?? after.map(() => null)).map(countOf), tone: "more" },
   ]);
-  const sum = costBefore === null ? "" : ` instead of ${cmOf(costBefore)} cm`;
   return [
     ...setSizeTable("Counts", before.sizes, lines, width, paint),
     ...setMeasureChanges(result, width, paint),
-    ...prose(`Misses and uneven steps come to ${cmOf(costAfter)} cm in all${sum}. ${judged}`),
+    ...prose(`${sumOf(result)} ${judged}`),
     ...prose(
       dryRun
         ? `Nothing was written: this is a dry run. It would change ${linesOf(result)}.`

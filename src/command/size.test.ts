@@ -63,7 +63,7 @@ describe("size", () => {
       ]))
         expect(list).toHaveLength(report.sizes.length);
     }
-  });
+  }, 30_000);
 
   it("says of the sample that nothing is better, and whom it fits", async () => {
     const report = JSON.parse((await run("size", sample, "--json")).out);
@@ -72,9 +72,41 @@ describe("size", () => {
     expect(report.coverage.population).toBe("women");
     expect(report.coverage.share).toBeGreaterThan(0.5);
     expect(report.coverage.share).toBeLessThanOrEqual(1);
+    // Nobody in the survey of women has a bust above 126.6 cm; every other size is taken by a share of those who are fitted.
+    expect(report.coverage.notJudged).toEqual(["3X", "4X", "5X"]);
+    expect(report.coverage.bySize.slice(6)).toEqual([null, null, null]);
+    expect(
+      report.coverage.bySize.slice(0, 6).reduce((sum: number, share: number) => sum + share, 0),
+    ).toBeCloseTo(report.coverage.share, 9);
+    expect(report.coverage.widening.map(({ measurement }: { measurement: string }) => measurement)).toEqual(
+      expect.arrayContaining(["bust", "upper arm"]),
+    );
+    expect(report.nextBest.costsMore).toBeGreaterThanOrEqual(0);
+    expect(report.nextBest.changes.length).toBeGreaterThan(0);
     expect(
       report.ties.every(({ difference }: { difference: number[] }) => difference.every((one) => one === 0)),
     ).toBe(true);
+  }, 30_000);
+
+  it("says which rule costs the most and what is next best", async () => {
+    // 20 and 28 cm are 30 and 42 sts; an odd count misses each by a stitch of 20/30 cm, 24 cm by 35 or 37 sts alike.
+    const odd = COWL.replace("is: 30 38 42", "parity: odd, is: 31 37 43");
+    const { out } = await run("size", keep("odd.md", odd));
+    expect(out.replace(/\s+/g, " ")).toContain(
+      'The rule that costs the most, of misses and uneven steps that would go without it: "cowl sts is odd" (line 9), 2.0 cm.',
+    );
+    expect(out.replace(/\s+/g, " ")).toMatch(/The next best choice: cowl sts \d\d for \d\d in [SML]/);
+    const report = JSON.parse((await run("size", keep("odd.md", odd), "--json")).out);
+    expect(report.rules[0]).toMatchObject({ text: "cowl sts is odd", line: 9 });
+  });
+
+  it("minds the largest miss where the design says so", async () => {
+    // Steps of 6 sts: 30 (20 cm), 36 (24 cm) and 42 (28 cm) are exact, and the size between is held off by 2 sts.
+    const text = COWL.replace("counts:", "aim: largest miss\ncounts:");
+    const report = JSON.parse((await run("size", keep("aim.md", text), "--json")).out);
+    expect(report).toMatchObject({ proven: false, gap: 1.333 });
+    const { out } = await run("size", keep("aim.md", text));
+    expect(out).toContain("The largest miss is 1.3 cm; a choice with 0.0 cm was found.");
   });
 
   it("refuses a plain text and a file that is not there", async () => {

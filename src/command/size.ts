@@ -1,5 +1,5 @@
-import { counted, plural } from "../base/index.ts";
-import { type Proof, proveDesign, ruleCosts, whomItFits } from "../design/index.ts";
+import { counted } from "../base/index.ts";
+import { nextBestChoice, type Proof, proveDesign, ruleCosts } from "../design/index.ts";
 import { oneLine } from "./cells.ts";
 import { setFindings, WIDEST_PROSE } from "./findings.ts";
 import { findingJson } from "./json.ts";
@@ -7,9 +7,10 @@ import { type Paint, paintFor } from "./paint.ts";
 import { nameOf, readInput } from "./read-input.ts";
 import { countFindings } from "./report.ts";
 import type { SizeRequest } from "./request.ts";
-import { cmOf, countOf, missOf, type SizeLine, setSizeTable } from "./size-table.ts";
+import { cmOf, countOf, isMissed, missOf, type SizeLine, setSizeTable } from "./size-table.ts";
 import { columnsOf, type ExitCode, type Terminal } from "./terminal.ts";
 import { viewOf } from "./view.ts";
+import { coverageJson, setWhom } from "./whom.ts";
 import { wrap } from "./wrap.ts";
 
 /** A proof of a text that has a table at its head. */
@@ -45,14 +46,12 @@ export const noTable = (file: string): string =>
 
 /** What the sizes of a design come to, for other programs. */
 export function sizesJson(proof: DesignProved) {
-  const fits = whomItFits(proof);
   const { choice } = proof;
-  const gap = choice?.cost == null || choice.floor === null ? null : Math.max(0, choice.cost - choice.floor);
   return {
     title: proof.title,
     sizes: proof.sizes,
     proven: choice?.best ?? false,
-    gap: choice?.best ? 0 : gap,
+    gap: thousandth(choice?.gap ?? null),
     measurements: proof.finished.map(({ name, wanted, made, missed, plusMinus, from }) => ({
       name,
       unit: "cm",
@@ -81,18 +80,27 @@ export function sizesJson(proof: DesignProved) {
       line,
       cost: thousandth(cost),
     })),
-    coverage:
-      fits === null || fits.coverage.share === null
-        ? null
-        : {
-            population: fits.population,
-            share: fits.coverage.share,
-            bySize: fits.coverage.bySize.map(({ size, share, people }) => ({ size, share, people })),
-            shutOut: fits.coverage.shutOut.map(({ measurement, share }) => ({ measurement, share })),
-            notJudged: fits.coverage.notJudged.sizes,
-          },
+    nextBest: nextBestJson(proof),
+    coverage: coverageJson(proof),
     findings: proof.findings.map((finding) => findingJson(viewOf(proof), finding)),
   };
+}
+
+function nextBestJson({ table, sizes }: DesignProved) {
+  const next = nextBestChoice(table);
+  return (
+    next && {
+      costsMore: thousandth(next.costsMore),
+      worstMore: thousandth(next.worstMore),
+      proven: next.proved,
+      changes: next.changes.map(({ id, size, from, to }) => ({
+        count: id,
+        size: sizes[size] ?? "",
+        from,
+        to,
+      })),
+    }
+  );
 }
 
 /** Thousandths of a centimetre: what lies below them is the arithmetic's own. */
@@ -111,8 +119,9 @@ function setSizes(proof: DesignProved, file: string, width: number, paint: Paint
     ...setTies(proof, width, paint),
     ...setChoice(proof).flatMap(prose),
     ...setRules(proof).flatMap(prose),
-    ...setFits(proof).flatMap(prose),
+    ...setNextBest(proof).flatMap(prose),
     "",
+    ...setWhom(proof, width, Math.min(width, WIDEST_PROSE), paint),
     ...setFindings(viewOf(proof), width, paint),
     ...prose(`${countFindings(proof.findings).words}.`),
   ];
@@ -131,7 +140,7 @@ export function setMeasures({ finished, sizes }: DesignProved, width: number, pa
     return [
       { label: `${name}${FROM[from ?? "rows"]}`, values: made.map(cmOf) },
       { label: "wanted", values: wanted.map(cmOf), tone: "more" },
-      { label: "missed", values: missed.map(missOf), tone: "more" },
+      ...(isMissed(missed) ? [{ label: "missed", values: missed.map(missOf), tone: "more" as const }] : []),
       {
         label: "plus or minus",
         values: plusMinus.map((cm) => (cm === null ? "" : cmOf(cm))),
@@ -167,42 +176,50 @@ function setTies({ ties }: DesignProved, width: number, paint: Paint): string[] 
   return [...wrap(words, Math.min(width, WIDEST_PROSE)).map(off.length === 0 ? paint.good : paint.error), ""];
 }
 
-function setChoice({ choice }: DesignProved): string[] {
+function setChoice({ choice, table }: DesignProved): string[] {
   if (!choice) return [];
-  if (choice.best) return ["No choice of counts comes closer to the plan than the one that is written."];
   if (choice.cost === null) return ["Some counts have no values yet: loopwright grade chooses them."];
-  if (choice.floor === null) return [];
-  return [
-    `The counts as written miss the plan by ${cmOf(choice.cost)} cm in all; no choice misses it by less than ${cmOf(choice.floor)} cm.`,
-  ];
+  const { cost, worst, worstAtBest, floor } = choice;
+  if (table.aim === "least worst" && worst !== null && worstAtBest !== null) {
+    const miss = `The largest miss is ${cmOf(worst)} cm`;
+    return [
+      choice.best
+        ? `${miss}, and no choice of counts has a smaller one or, with that, smaller misses in all.`
+        : `${miss}; a choice with ${cmOf(worstAtBest)} cm was found.`,
+    ];
+  }
+  const all = `Misses and uneven steps come to ${cmOf(cost)} cm in all`;
+  if (choice.best) return [`${all}, and no choice of counts comes closer to the plan.`];
+  return floor === null ? [] : [`${all}; no choice comes to less than ${cmOf(floor)} cm.`];
 }
 
 /** The rules that keep the counts farthest from the plan. */
-function setRules(proof: DesignProved): string[] {
-  const costly = ruleCosts(proof.table)
-    .filter(({ cost }) => cost >= 0.05)
-    .slice(0, 3);
+function setRules({ table }: DesignProved): string[] {
+  const costly = ruleCosts(table).filter(({ cost }) => cost >= 0.05);
   if (costly.length === 0) return [];
-  const said = costly.map(({ words, line, cost }) => `${cmOf(cost)} cm for "${words}" (line ${line})`);
-  return [`What rules cost, in misses and uneven steps that would go without them: ${said.join("; ")}.`];
+  const [dearest, ...more] = costly.map(
+    ({ words, line, cost }) => `"${words}" (line ${line}), ${cmOf(cost)} cm`,
+  );
+  const also = more.length > 0 ? ` Then ${more.slice(0, 2).join("; ")}.` : "";
+  const what = table.aim === "least worst" ? "of the largest miss" : "of misses and uneven steps";
+  return [`The rule that costs the most, ${what} that would go without it: ${dearest}.${also}`];
 }
 
-const hundredth = (share: number): string => `${Math.round(share * 100)} in 100`;
-
-function setFits(proof: DesignProved): string[] {
-  const fits = whomItFits(proof);
-  if (fits === null || fits.coverage.share === null) return [];
-  const { share, shutOut, notJudged } = fits.coverage;
-  const out = shutOut
-    .filter((one) => one.share >= 0.005)
-    .slice(0, 3)
-    .map((one) => `${one.measurement} ${hundredth(one.share)}`);
-  return [
-    `${hundredth(share)} measured ${fits.population} find a size that fits them at ${fits.by.join(", ")}${out.length > 0 ? `; shut out by one measurement alone: ${out.join(", ")}` : ""}.`,
-    ...(notJudged.sizes.length > 0
-      ? [
-          `Not judged: ${plural("size").slice(0, notJudged.sizes.length === 1 ? 4 : 5)} ${notJudged.sizes.join(", ")}, since nobody was measured above ${notJudged.most} cm at the ${notJudged.measurement}.`,
-        ]
-      : []),
-  ];
+/** The choice that is the best but for the chosen one. */
+function setNextBest({ table, sizes }: DesignProved): string[] {
+  const next = nextBestChoice(table);
+  if (next === null) return [];
+  const changes = next.changes.map(
+    ({ id, size, from, to }) => `${id} ${to} for ${from} in ${oneLine(sizes[size] ?? "")}`,
+  );
+  const [first = "", ...more] = changes;
+  const shown = [first, ...more.slice(0, 4)].join(", ");
+  const rest = changes.length > 5 ? ` and ${changes.length - 5} more` : "";
+  const sum =
+    table.aim === "least worst" && next.worstMore >= 0.05
+      ? `its largest miss is ${cmOf(next.worstMore)} cm more`
+      : next.costsMore < 0.05
+        ? "it comes as close"
+        : `it misses by ${cmOf(next.costsMore)} cm more`;
+  return [`The next best choice: ${shown}${rest}; ${sum}.`];
 }

@@ -7,7 +7,7 @@ import {
   grade,
 } from "../../sizing/index.ts";
 import { betterChoice, rulesCannotHold } from "../findings/index.ts";
-import type { DesignTable } from "./document.ts";
+import type { Aim, DesignTable } from "./document.ts";
 import { type DesignProblem, holdAll, problemOf } from "./problem.ts";
 
 /** How the counts as written stand to the best there are. */
@@ -16,10 +16,17 @@ export interface Choice {
   readonly cost: number | null;
   /** No choice of counts costs less than this; null where rules contradict each other or nothing was settled. */
   readonly floor: number | null;
+  /** The largest weighted miss of the counts as written, and of the best that was found; null where there is none. */
+  readonly worst: number | null;
+  readonly worstAtBest: number | null;
+  /** Weighted cm by which the written choice may be behind the best, of what the design aims at; null where not known. */
+  readonly gap: number | null;
   /** Whether no choice keeps the rules and comes closer to the plan than the written one. */
   readonly best: boolean;
   /** The best that was found, by count; null where there is none. */
   readonly counts: ReadonlyMap<string, PerSize<number>> | null;
+  /** The same with all that was found out about it. */
+  readonly grading: Grading | null;
   /** What was found about it. */
   readonly findings: readonly Finding[];
 }
@@ -44,20 +51,47 @@ function choose(table: DesignTable): Choice | null {
   if (made === null) return null;
   const result = gradeOrNull(made.problem);
   if (result === null) return null;
-  const cost = costAsWritten(table, made);
-  if (result.kind === "conflict")
-    return { cost, floor: null, best: false, counts: null, findings: [conflictFinding(table, result)] };
-  if (result.kind === "unsettled")
-    return { cost, floor: result.floor, best: false, counts: null, findings: [] };
-  const counts = new Map(result.quantities.map((one) => [one.id, one.counts] as const));
-  const better = cost !== null && result.cost < cost - ALIKE;
-  return {
-    cost,
-    floor: result.floor,
-    best: cost !== null && cost <= result.floor + ALIKE,
-    counts,
-    findings: better ? [betterFinding(table, result, cost)] : [],
+  const written = asWritten(table, made);
+  const none = {
+    cost: written?.cost ?? null,
+    floor: null,
+    worst: written?.worst ?? null,
+    worstAtBest: null,
+    gap: null,
+    best: false,
+    counts: null,
+    grading: null,
   };
+  if (result.kind === "conflict") return { ...none, findings: [conflictFinding(table, result)] };
+  if (result.kind === "unsettled") return { ...none, floor: result.floor, findings: [] };
+  const behind = written && gapOf(table.aim, written, result);
+  return {
+    ...none,
+    floor: result.floor,
+    worstAtBest: result.worst,
+    gap: behind,
+    best: behind === 0,
+    counts: new Map(result.quantities.map((one) => [one.id, one.counts] as const)),
+    grading: result,
+    findings: written && isBetter(table.aim, result, written) ? [betterFinding(table, result, written)] : [],
+  };
+}
+
+/** What a choice comes to. */
+type Comes = Pick<Grading, "cost" | "worst">;
+
+/** Whether one choice is better than another by what the design aims at. */
+function isBetter(aim: Aim, one: Comes, than: Comes): boolean {
+  if (aim === "least worst" && Math.abs(one.worst - than.worst) > ALIKE) return one.worst < than.worst;
+  return one.cost < than.cost - ALIKE;
+}
+
+/** By how much a choice may be behind the best; 0 where it is as good as any. */
+function gapOf(aim: Aim, written: Comes, result: Grading): number {
+  const worse = aim === "least worst" ? written.worst - result.worst : 0;
+  if (worse > ALIKE) return worse;
+  const gap = written.cost - result.floor;
+  return gap > ALIKE ? gap : 0;
 }
 
 /** Solves a problem; null where the designer's numbers are no problem at all (a gauge of nothing, sizes without end). */
@@ -70,22 +104,28 @@ export function gradeOrNull(problem: DesignProblem["problem"]): GradingResult | 
   }
 }
 
-/** What the counts as written cost: the only choice there is when all are held. */
-export function costAsWritten(table: DesignTable, { problem }: DesignProblem): number | null {
+/** What the counts as written come to: the only choice there is when all are held. */
+export function asWritten(table: DesignTable, { problem }: DesignProblem): Comes | null {
   if (table.counts.some(({ values }) => values === null || values.some((value) => value === null)))
     return null;
   const rules: GradingRule[] = table.counts.flatMap(({ name, values }) => holdAll(name, values ?? []));
   const held = gradeOrNull({ ...problem, rules });
-  return held?.kind === "graded" ? held.cost : null;
+  return held?.kind === "graded" ? held : null;
 }
 
-function betterFinding(table: DesignTable, result: Grading, cost: number): Finding {
+function betterFinding(table: DesignTable, result: Grading, written: Comes): Finding {
   const changes = changesOf(table, result);
   const first = table.counts.find(({ name }) => name === changes[0]?.count) ?? table.counts[0];
   const sizes = new Set(changes.map(({ size }) => table.sizes.indexOf(size)));
   return betterChoice.at(
     { span: first?.keySpan ?? table.span, piece: null, row: null, sizes: [...sizes].sort((a, b) => a - b) },
-    { changes, asWritten: cost, atBest: result.cost, proved: result.proved },
+    {
+      changes,
+      aim: table.aim,
+      asWritten: table.aim === "least worst" ? written.worst : written.cost,
+      atBest: table.aim === "least worst" ? result.worst : result.cost,
+      proved: result.proved,
+    },
   );
 }
 

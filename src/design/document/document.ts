@@ -102,6 +102,9 @@ export interface Tie {
   readonly rule: GradingRule;
 }
 
+/** What grading makes as small as can be: the sum of all misses, or the largest of them first. */
+export type Aim = "least sum" | "least worst";
+
 /** A finding of the table that the designer has answered as meant. */
 export interface TableAnswer {
   readonly code: string;
@@ -127,6 +130,7 @@ export interface DesignTable {
   readonly hooksMm: readonly number[];
   readonly fabrics: readonly Fabric[];
   readonly plan: readonly PlannedMeasure[];
+  readonly aim: Aim;
   readonly counts: readonly Count[];
   readonly ties: readonly Tie[];
   /** Every rule, those of counts and the ties. */

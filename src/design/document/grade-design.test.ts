@@ -70,6 +70,30 @@ describe("choosing counts anew", () => {
     expect(after).toContain("edge sts: 7 8 9");
   });
 
+  it.each([
+    ["", [24]],
+    ["aim: sum of misses", [24]],
+    ["aim: largest miss", [22]],
+    ["aim: the worst miss", [22]],
+  ])("minds all misses or the largest first: %j", async (aim, values) => {
+    // One count for 20 and for 24 cm: whatever lies between misses by 4 cm in all, and 22 by no more than 2 cm at once.
+    const text = `---
+sizes: one size
+fabrics: { a: { swatch: 10 sts x 10 rows in 10 x 10 cm } }
+plan: { front: 20 cm, back: 24 cm }
+${aim}
+counts:
+  front sts: { along: front }
+  back sts: { along: back, same as: front sts }
+---
+Ch {front sts + 1}.
+`;
+    const result = await gradeDesign(text);
+    expect(result.is === "graded" && result.changes.find(({ name }) => name === "front sts")?.after).toEqual(
+      values,
+    );
+  });
+
   it("brings a follower along without writing it", async () => {
     const { changes, text } = await graded(
       cowl("  cowl sts: { along: cowl width, is: 30 35 42 }\n  edge sts: { same as: half of cowl sts }"),

@@ -3,7 +3,7 @@ import type { ReadOptions } from "../../notation/index.ts";
 import { type GradingResult, gradeWithSolver, type LinearSolver } from "../../sizing/index.ts";
 import type { Proof } from "../proof.ts";
 import { applyEdits, proveDesign } from "../prove.ts";
-import { conflictFinding, costAsWritten, gradeOrNull } from "./choice.ts";
+import { asWritten, conflictFinding, gradeOrNull } from "./choice.ts";
 import type { Count, DesignTable } from "./document.ts";
 import { isFree, problemOf } from "./problem.ts";
 
@@ -28,6 +28,9 @@ export interface Regraded {
   /** Misses and uneven steps, weighted cm, as written; null where some count had no value. */
   readonly costBefore: number | null;
   readonly costAfter: number;
+  /** The largest weighted miss, cm. */
+  readonly worstBefore: number | null;
+  readonly worstAfter: number;
   /** No choice costs less than this. */
   readonly floor: number;
   /** Whether the new choice is proved to be the best there is. */
@@ -79,6 +82,7 @@ export async function gradeDesign(
     return count && written ? [editOf(text, count, after)] : [];
   });
   const graded = applyEdits(text, edits);
+  const written = asWritten(table, made);
   return {
     is: "graded",
     before,
@@ -86,8 +90,10 @@ export async function gradeDesign(
     edits,
     text: graded,
     changes,
-    costBefore: costAsWritten(table, made),
+    costBefore: written?.cost ?? null,
     costAfter: result.cost,
+    worstBefore: written?.worst ?? null,
+    worstAfter: result.worst,
     floor: result.floor,
     proved: result.proved,
   };

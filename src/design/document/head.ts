@@ -1,5 +1,6 @@
 import { ONE_SIZE, type SizeRun, type Span } from "../../base/index.ts";
 import { entryNotUnderstood } from "../findings/index.ts";
+import type { Aim } from "./document.ts";
 import type { Entry, Table } from "./table.ts";
 
 /** The title; null where there is none. */
@@ -21,6 +22,23 @@ export function readTerms(table: Table, entry: Entry | undefined): "US" | "UK" |
     wants: "The terms are US or UK.",
   });
   return null;
+}
+
+const AIMS: readonly (readonly [RegExp, Aim])[] = [
+  [/^(?:the )?(?:least |smallest )?(?:sum|total)(?: of (?:all )?misses)?$|^all misses$/, "least sum"],
+  [/^(?:the )?(?:least |smallest )?(?:worst|largest|greatest)(?: (?:one|miss))?$/, "least worst"],
+];
+
+/** What grading aims at: "sum of misses", which is usual, or "largest miss". */
+export function readAim(table: Table, entry: Entry | undefined): Aim {
+  if (entry === undefined) return "least sum";
+  const wants = "The aim is the sum of misses, or the largest miss.";
+  const words = table.words(entry, wants);
+  const said = words?.text.trim().toLowerCase().replace(/\s+/g, " ") ?? "";
+  const aim = AIMS.find(([form]) => form.test(said))?.[1];
+  if (aim === undefined && words !== null)
+    table.tell(entryNotUnderstood, words.span, { entry: entry.key, found: words.text.trim(), wants });
+  return aim ?? "least sum";
 }
 
 /** A design with more sizes than this is a slip: no count is told apart in a hundred columns. */

@@ -31,6 +31,7 @@ export function problemOf(table: DesignTable): DesignProblem | null {
     problem: {
       sizes: table.sizes,
       quantities,
+      aim: table.aim,
       rules: [...table.rules.map(({ rule }) => rule), ...implied, ...written],
     },
     implied,
@@ -46,7 +47,7 @@ export function holdAll(name: string, values: PerSize<number | null>): GradingRu
 
 /** Whether grading may choose a count: it makes a measure, or a tie speaks of it. */
 export function isFree(count: Count, { rules }: DesignTable): boolean {
-  if (count.along !== null && count.unit !== null && count.wanted.every((cm) => cm !== null)) return true;
+  if (isMeasured(count)) return true;
   return rules.some(
     ({ rule }) =>
       (rule.kind === "equal" && (rule.of === count.name || rule.as === count.name)) ||
@@ -55,9 +56,13 @@ export function isFree(count: Count, { rules }: DesignTable): boolean {
   );
 }
 
+/** Whether a count makes a measure that is wanted in every size. */
+export const isMeasured = ({ along, unit, wanted }: Count): boolean =>
+  along !== null && unit !== null && wanted.every((cm) => cm !== null);
+
 function quantityOf(count: Count, table: DesignTable): Quantity {
   const { name, unit, wanted, weight } = count;
-  if (count.along !== null && unit !== null && wanted.every((cm) => cm !== null))
+  if (isMeasured(count) && unit !== null)
     return { id: name, unit, targets: wanted as PerSize<number>, weight };
   const near = count.values ?? estimate(count, table);
   return {

@@ -78,6 +78,12 @@ describe("entries", () => {
     expect(read?.title).toBe("1.50");
     expect(read?.sizes).toEqual(["NO", "YES", "010"]);
   });
+  it("say what grading aims at, and are told where they say something else", () => {
+    const aimOf = (words: string) => readTable(`---\naim: ${words}\n---\n`, () => ["M"]);
+    expect(aimOf("Sum of misses")?.aim).toBe("least sum");
+    expect(aimOf("the largest miss")?.aim).toBe("least worst");
+    expect(aimOf("prettiest")?.findings.map(({ code }) => code)).toEqual(["design/entry-not-understood"]);
+  });
   it("convert yards", () =>
     expect(table("yarn: { main: { yards: 100 } }")?.yarns[0]?.metres).toBeCloseTo(91.44, 9));
   it("may refer to one another", () => {

@@ -5,7 +5,7 @@ import { readCounts } from "./counts.ts";
 import type { DesignTable, PlacedRule, TableAnswer } from "./document.ts";
 import { readEase } from "./ease.ts";
 import { readFabrics } from "./fabrics.ts";
-import { readSizes, readTerms, readTitle } from "./head.ts";
+import { readAim, readSizes, readTerms, readTitle } from "./head.ts";
 import { readPlan } from "./plan.ts";
 import { type Entry, findTable, Table } from "./table.ts";
 import { readTies } from "./ties.ts";
@@ -21,6 +21,7 @@ const KNOWN = {
   hooks: ["hook"],
   fabrics: ["fabric"],
   plan: [],
+  aim: [],
   counts: [],
   ties: [],
   "as meant": [],
@@ -64,6 +65,7 @@ export function readTable(text: string, sizesOfText: () => SizeRun): DesignTable
     hooksMm: readHooks(table, own.hooks),
     fabrics,
     plan: plan.measures,
+    aim: readAim(table, own.aim),
     counts,
     ties,
     rules: all,

@@ -1,18 +1,21 @@
 import { LineIndex } from "../../base/index.ts";
-import { gradeOrNull } from "./choice.ts";
+import { costRules, findNextBest, type NextBest } from "../../sizing/index.ts";
+import { choiceOf } from "./choice.ts";
 import type { DesignTable } from "./document.ts";
-import { problemOf } from "./problem.ts";
+import { isMeasured, problemOf } from "./problem.ts";
 
 /** What a rule costs: how much closer to the plan the counts could come without it. */
 export interface RuleCost {
   readonly words: string;
   readonly line: number;
-  /** Misses and uneven steps that would go, weighted cm. */
+  /** Weighted cm of misses and uneven steps that would go, or of the largest miss where the design aims at that. */
   readonly cost: number;
 }
 
 /** More rules than this are not tried one by one. */
-const MOST_RULES = 60;
+const MOST_RULES = 200;
+/** Less than this is the weight of counts that make no measure, cm. */
+const NOTHING = 1e-4;
 
 /**
  * What each written rule costs, dearest first: the best choice with all rules, against the best without this one. Rules that
@@ -20,18 +23,25 @@ const MOST_RULES = 60;
  */
 export function ruleCosts(table: DesignTable): RuleCost[] {
   const made = problemOf(table);
-  const whole = made && gradeOrNull(made.problem);
-  if (!made || whole?.kind !== "graded" || table.rules.length > MOST_RULES) return [];
+  if (!made || !choiceOf(table)?.grading || table.rules.length > MOST_RULES) return [];
   const lines = new LineIndex(table.text);
-  return table.rules
-    .flatMap(({ rule, span }): RuleCost[] => {
-      const without = gradeOrNull({
-        ...made.problem,
-        rules: made.problem.rules.filter((one) => one !== rule),
-      });
-      if (without?.kind !== "graded") return [];
-      const cost = whole.cost - without.cost;
-      return cost > 1e-4 ? [{ words: rule.words, line: lines.position(span.from).line, cost }] : [];
+  const spans = new Map(table.rules.map(({ rule, span }) => [rule, span] as const));
+  return costRules(made.problem)
+    .flatMap(({ rule, saves, savesWorst }): RuleCost[] => {
+      const span = spans.get(rule);
+      const cost = (table.aim === "least worst" ? savesWorst : saves) ?? 0;
+      return span === undefined || cost <= NOTHING
+        ? []
+        : [{ words: rule.words, line: lines.position(span.from).line, cost }];
     })
     .sort((a, b) => b.cost - a.cost);
+}
+
+/** The best choice that has some measure otherwise; null where the rules leave none, or nothing was settled. */
+export function nextBestChoice(table: DesignTable): NextBest | null {
+  const made = problemOf(table);
+  const best = choiceOf(table)?.grading;
+  if (!made || !best) return null;
+  const measured = table.counts.filter(isMeasured).map(({ name }) => name);
+  return findNextBest(made.problem, best, new Set(measured));
 }

@@ -22,15 +22,16 @@ export interface WhomItFits {
 export function whomItFits({ table, finished, sizes }: Proof): WhomItFits | null {
   const population = table?.body?.chart?.population;
   if (!table || !finished || (population !== "women" && population !== "men")) return null;
-  const ranges: Partial<Record<Measurement, EaseRange>> = {};
+  const ranges: Partial<Record<Measurement, readonly EaseRange[]>> = {};
   const made: Partial<Record<Measurement, readonly number[]>> = {};
   for (const { measurement, range } of table.ease) {
     if (range === null) continue;
     const cm = finished.find((one) => one.measurement === measurement)?.made ?? [];
     if (cm.length !== sizes.length || cm.some((one) => one === null)) continue;
-    // Coverage takes one range for all sizes: the widest that is said for any of them.
-    const [least, most] = [Math.min(...range.least), Math.max(...range.most)];
-    ranges[measurement] = { least, most: Number.isFinite(most) ? most : null };
+    ranges[measurement] = sizes.map((_, size) => ({
+      least: open(range.least[size]),
+      most: open(range.most[size]),
+    }));
     made[measurement] = cm as readonly number[];
   }
   const by = Object.keys(ranges) as Measurement[];
@@ -48,3 +49,7 @@ export function whomItFits({ table, finished, sizes }: Proof): WhomItFits | null
     }),
   };
 }
+
+/** An end of a range as coverage takes it: null where it is open. */
+const open = (cm: number | undefined): number | null =>
+  cm === undefined || !Number.isFinite(cm) ? null : cm;

@@ -6,6 +6,7 @@ it("says what, why and what to do", () =>
   expect(
     said(betterChoice, {
       changes: [{ count: "body sts", size: "M", from: 79, to: 77 }],
+      aim: "least sum",
       asWritten: 4.2,
       atBest: 2.8,
       proved: true,

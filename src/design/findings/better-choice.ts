@@ -9,7 +9,9 @@ export interface Facts {
     readonly from: number;
     readonly to: number;
   }[];
-  /** All misses together, weighted, cm: as written, and as they could be. */
+  /** Whether the sum of all misses is to be small, or the largest of them first. */
+  readonly aim: "least sum" | "least worst";
+  /** All misses together, or the largest of them, weighted, cm: as written, and as it could be. */
   readonly asWritten: number;
   readonly atBest: number;
   /** Whether that choice is proved to be the best there is. */
@@ -26,7 +28,8 @@ export const betterChoice = declare<Facts>({
       .map(({ count, size, from, to }) => `${count} in ${size}: ${to} for ${from}`);
     const more = d.changes.length > 6 ? `, and ${d.changes.length - 6} more` : "";
     const best = d.proved ? ", and no choice does better" : "";
-    return `${shown.join(", ")}${more}. Misses and uneven steps come to ${sayCm(d.atBest)} instead of ${sayCm(d.asWritten)}${best}.`;
+    const what = d.aim === "least worst" ? "The largest miss comes to" : "Misses and uneven steps come to";
+    return `${shown.join(", ")}${more}. ${what} ${sayCm(d.atBest)} instead of ${sayCm(d.asWritten)}${best}.`;
   },
   todo: () => ["See the difference: loopwright grade --dry-run.", "Leave it: counts as written hold still."],
 });

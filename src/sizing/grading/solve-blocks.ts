@@ -67,6 +67,47 @@ export function solveBlock(
   return searchTuples(problem, block, chains, known);
 }
 
+/** What a block cannot go below when one of its k is made to be another, in millionths. */
+export interface ForcedFloors {
+  /** No answer at all costs less. */
+  readonly floor: number;
+  /**
+   * No answer in which a chain, by position in the block, has a k of this size or more (or less) costs less than so much above
+   * the floor; never more than `spare`.
+   */
+  more(chain: number, size: number, k: number, side: "at least" | "at most"): number;
+}
+
+/**
+ * Floors for forced k, from links priced once: quick to ask, never too high, and close where prices settle the links.
+ *
+ * @param spare  what costs so much more than the floor does not matter
+ * @returns      null when no counts keep the rules
+ */
+export function forcedFloors(
+  problem: GradingProblem,
+  model: Model,
+  block: Block,
+  spare: number,
+): ForcedFloors | null {
+  const chains = copyChains(block.chains.map((chain) => model.chains[chain]!));
+  if (!narrowByLinks(chains, block.links)) return null;
+  const costs = chains.map((chain) => new ChainCosts(problem, chain));
+  const { floor, answers } = priceLinks(costs, block.links);
+  const hair = costs.reduce((sum, one) => sum + 2 * (one.hair + 1) * one.sizes, 0);
+  const excess = costs.map((one, i) => excessOf(one, answers[i]!.cost, spare + hair));
+  return {
+    floor,
+    more: (chain, size, k, side) => {
+      const { low, more } = excess[chain]![size]!;
+      let least = spare + hair;
+      for (const [i, one] of more.entries())
+        if (side === "at least" ? low + i >= k : low + i <= k) least = Math.min(least, one);
+      return least - hair;
+    },
+  };
+}
+
 /** The cost of an answer, from its k by chain and size. */
 export function costOfBlock(
   problem: GradingProblem,
