@@ -9,6 +9,7 @@ export default defineConfig({
     maxWorkers: 2,
     // A cold proof of a whole garment takes a second, and a busy machine takes many times as long.
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     passWithNoTests: false,
   },
 });

@@ -63,7 +63,7 @@ describe("size", () => {
       ]))
         expect(list).toHaveLength(report.sizes.length);
     }
-  }, 30_000);
+  }, 120_000);
 
   it("says of the sample that nothing is better, and whom it fits", async () => {
     const report = JSON.parse((await run("size", sample, "--json")).out);
@@ -86,7 +86,7 @@ describe("size", () => {
     expect(
       report.ties.every(({ difference }: { difference: number[] }) => difference.every((one) => one === 0)),
     ).toBe(true);
-  }, 30_000);
+  }, 120_000);
 
   it("says which rule costs the most and what is next best", async () => {
     // 20 and 28 cm are 30 and 42 sts; an odd count misses each by a stitch of 20/30 cm, 24 cm by 35 or 37 sts alike.

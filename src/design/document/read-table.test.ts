@@ -228,7 +228,7 @@ Rows 2-{rows}: Ch 1, sc in each st across, turn. {body sts} sts.
       }
       expect(() => proveDesign(text), `round ${round}`).not.toThrow();
     }
-  }, 30_000);
+  }, 120_000);
   it("is read where brackets nest too deeply", () => {
     const deep = `---\ntitle: A\nplan: ${"[".repeat(20_000)}\n---\n`;
     expect(proveDesign(deep).findings.map(({ code }) => code)).toContain("design/table-not-read");
