@@ -1,4 +1,4 @@
-import { inGroup, lengthOf, type Place } from "./place.ts";
+import { inGroup, lengthOf, type Place, stitchPlace } from "./place.ts";
 
 /** A stretch of an edge: the unit, so many times over. */
 export interface Run {
@@ -17,6 +17,7 @@ export class Edge {
   /** Text that two edges share exactly when they are worked alike. */
   private keyText: string | null = null;
   private turned: Edge | null = null;
+  private alike: Edge | null = null;
 
   constructor(
     readonly runs: readonly Run[],
@@ -57,6 +58,19 @@ export class Edge {
       this.turned.turned = this;
     }
     return this.turned;
+  }
+
+  /** The edge with all its stitches of one kind: what a row sees that does not ask for kinds, in as few runs as may be. */
+  get ofOneKind(): Edge {
+    if (!this.alike) {
+      const maker = new EdgeMaker();
+      for (const run of this.runs) maker.addUnit(run.unit.map(withoutKind), run.times);
+      // A run of no times says that nothing is known.
+      const kept = this.runs.some((run) => run.times === 0) ? this : maker.finish(this.closed);
+      this.alike = kept;
+      kept.alike = kept;
+    }
+    return this.alike;
   }
 
   unitLength(run: number): number {
@@ -280,6 +294,15 @@ export function flatten(runs: readonly Run[]): Place[] {
 
 function sameUnit(a: readonly Place[], b: readonly Place[]): boolean {
   return a.length === b.length && a.every((place, i) => place === b[i]);
+}
+
+const STITCH = stitchPlace("sc");
+
+/** A stitch that counts and has no marker, whatever its kind; any other place as it is. */
+function withoutKind(place: Place): Place {
+  return place.role === "stitch" && place.counted && place.code !== "sl st" && !place.group?.startsWith("@")
+    ? STITCH
+    : place;
 }
 
 /** A member of a group counts from the other end once the work is turned. */

@@ -19,7 +19,7 @@ import { PieceWork, type SizeContext } from "./piece-work.ts";
 import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
 import { workRowList } from "./rows-again.ts";
-import { cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
+import { clausesOfSize, cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -496,12 +496,4 @@ function claimOf(amount: Amount): Claim {
 interface RowNumbers {
   readonly from: number;
   readonly to: number;
-}
-
-/** Clauses for other sizes are left out, so that a line for some sizes only asks nothing of the rest. */
-function clausesOfSize(clauses: readonly Clause[], size: number): readonly Clause[] {
-  if (!clauses.some((clause) => clause.kind === "size-only")) return clauses;
-  return clauses.flatMap((clause) =>
-    clause.kind === "size-only" ? (clause.sizes.includes(size) ? clause.body : []) : [clause],
-  );
 }

@@ -9,6 +9,7 @@ import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
+import { tellsKindsApart } from "./kinds-told.ts";
 import { nameKey } from "./named-rows.ts";
 import { PieceState } from "./piece.ts";
 import { type RowAfter, type RowBefore, workRow } from "./row.ts";
@@ -308,6 +309,16 @@ export class PieceWork {
    * Rows that look beyond their edge, into earlier rows or along the side, are worked each time.
    */
   private workOrRecall(flips: number, before: RowBefore, clauses: readonly Clause[], span: Span): RowAfter {
+    const { edge } = before;
+    if (edge && !tellsKindsApart(clauses, this.context.specials)) {
+      const after = this.recall(flips, { ...before, edge: edge.ofOneKind }, clauses, span);
+      // What stays of the edge below keeps its kinds.
+      if (after.made && after.held === null && after.rest === null) return after;
+    }
+    return this.recall(flips, before, clauses, span);
+  }
+
+  private recall(flips: number, before: RowBefore, clauses: readonly Clause[], span: Span): RowAfter {
     const { state } = this;
     const chain = before.chainBefore;
     const chained = chain ? `${chain.chains}:${chain.parts?.join() ?? "?"}` : "";

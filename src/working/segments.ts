@@ -59,8 +59,19 @@ export interface Cut {
   readonly countBehind: WorkClause | null;
 }
 
-/** Cuts the clauses of an instruction into stretches. */
+const cuts = new WeakMap<readonly Clause[], Cut>();
+
+/** Cuts the clauses of an instruction into stretches; the same clauses are cut once, for all sizes. */
 export function cutSegments(clauses: readonly Clause[]): Cut {
+  let cut = cuts.get(clauses);
+  if (!cut) {
+    cut = cutAnew(clauses);
+    cuts.set(clauses, cut);
+  }
+  return cut;
+}
+
+function cutAnew(clauses: readonly Clause[]): Cut {
   const segments: Segment[] = [];
   let own: Clause[] = [];
   const flush = (): void => {
@@ -136,4 +147,25 @@ export function facingOf(clauses: readonly Clause[]): "RS" | "WS" | null {
     if (clause.kind === "join-yarn" && clause.side) return clause.side;
   }
   return null;
+}
+
+const ofSizes = new WeakMap<readonly Clause[], (readonly Clause[] | undefined)[]>();
+
+/** Clauses for other sizes are left out, so that a line for some sizes only asks nothing of the rest. */
+export function clausesOfSize(clauses: readonly Clause[], size: number): readonly Clause[] {
+  let bySize = ofSizes.get(clauses);
+  if (!bySize) {
+    bySize = [];
+    ofSizes.set(clauses, bySize);
+  }
+  let own = bySize[size];
+  if (!own) {
+    own = clauses.some((clause) => clause.kind === "size-only")
+      ? clauses.flatMap((clause) =>
+          clause.kind === "size-only" ? (clause.sizes.includes(size) ? clause.body : []) : [clause],
+        )
+      : clauses;
+    bySize[size] = own;
+  }
+  return own;
 }
