@@ -1,15 +1,17 @@
 import type { Span } from "../base/index.ts";
 import { answerSpan } from "./answers.ts";
+import { beginsPiece } from "./beginnings.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
 import { countsAsLists } from "./count-braces.ts";
-import { readDefinitions } from "./definitions.ts";
 import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
 import { type BareNumbers, bareNumbers, findLabels, type LabelAt } from "./find-labels.ts";
 import { blockHeading, type HeadingStyle, runInHeading } from "./headings.ts";
 import type { LabelPlace } from "./labels.ts";
+import { definesStitch, isEntry, isGauge, isRule, isSizeClause } from "./line-kinds.ts";
 import type { Line } from "./lines.ts";
 import { readOrders, rowEnd } from "./orders.ts";
+import { capitalsAhead, cutBeforeCapitals, type Part, trimmed } from "./run-together.ts";
 import { namesPart, namesPiece, type Section, sectionHeader } from "./section-words.ts";
 import { readSizePrefix } from "./size-prefix.ts";
 import type { Label, OtherLine } from "./tree.ts";
@@ -48,11 +50,6 @@ export interface DocumentPlace extends LabelPlace {
   readonly sizesSpan: Span | null;
 }
 
-/** A block, or what stands of it between headings that run into the lines. */
-interface Part extends Block {
-  readonly runTogether?: boolean;
-}
-
 export interface Cut {
   readonly units: readonly Unit[];
   readonly flat: string;
@@ -72,20 +69,6 @@ export function cutDocument(text: string, plain: string, lines: readonly Line[],
 
 /** Sections whose short lines are entries of a list, and whose sentences are no instructions. */
 const LISTS = new Set<Section>(["abbreviations", "materials", "sizes", "gauge"]);
-
-/** What a piece begins with: a chain, a ring, foundation stitches. */
-const FOUNDATION =
-  /^[\s*(]{0,3}(?:(?:with|using|starting with|holding)\b[^.;]{0,90}?,?\s)?(?:loosely,?\s)?(?:beg(?:in|inning)?\b[^.;]{0,50}?,?\s)?(?:(?:ch|chain|chained)s?[-. ]{0,2}(?:\d|[([{]\s?\d|\{)|(?:make|work|create|begin with|start with|form)\s(?:a\s|an\s)?(?:\d[\w\s(),-]{0,40}?\bch|(?:foundation |base |starting )?chain|magic|slip ?knot|adjustable|\d+\s?(?:ch|chain|sc|hdc|dc))|(?:fsc|fdc|fhdc|fhdc)\s?\d|\d{1,3}\s?(?:[([{][\d\s,-]+[)\]}]\s?)?ch(?:ain)?\b|magic (?:ring|circle|loop)|(?:to )?(?:begin|start),? (?:with|by|ch|chain)|\d{1,2}\s?(?:sc|hdc|dc|tr|htr)\s(?:in|into)\s(?:an?\s|the\s)?(?:mr\b|mc\b|magic|ring|adjustable|2nd|second|3rd)|into (?:a )?magic|foundation (?:ch|row|chain))/i;
-const UNRESOLVED_SIZES =
-  /^(?:for\s)?(?:the\s)?(?:(?:sizes?\s[\w\s,/&-]{1,70}(?:\sonly)?|[\w\s,/&-]{1,50}\ssizes?\sonly|[\w,/& -]{1,40}\sonly))\s?[:.]?$/i;
-/** "14 sts and 12 rows = 10 cm" with no heading over it. */
-const GAUGE =
-  /^(?:work\s)?\d[\d.,½¼¾]*\s?(?:sts?|stitches|e?sc|dc|hdc|tr|htr|shells?)\b.{0,60}(?:=|\bto\b|\bper\b|\bmeasures?\b)\s?\d{1,3}[^.;]{0,14}(?:cm\b|in\b|ins\b|inch|")/i;
-const RUN_TOGETHER =
-  /(?:^|[.!?)\]]\s)((?:[A-Z][A-Z&'-]+\s){1,7}(?:[A-Z][a-z]+\s){0,3})(?=(?:(?:With|Using)\b[^.]{0,40}?,?\s)?(?:[Cc]h|Chain|CHAIN|CH)\.?\s\d|(?:Make|Fsc)\s(?:a\s)?(?:\d|ch|magic)|Magic\s)/g;
-const CAPITALS_AHEAD = /^(?:[A-Z][A-Z&'-]+\s){1,7}(?:[A-Z][a-z]+\s){0,3}(?=[A-Z])/;
-const RULE = /^[-=_*~#\s]{3,}$/;
-const ENTRY = /^[\p{L}\d()/*+.' -]{1,22}\s?(?:=|:|\s-{1,2}\s|\.{3}|\t)\s{0,3}\S/u;
 
 class Cutter {
   private readonly units: Unit[] = [];
@@ -110,7 +93,7 @@ class Cutter {
 
   run(): Unit[] {
     this.blocks.forEach((block, i) => {
-      for (const part of this.parts(block)) this.block(part, i);
+      for (const part of cutBeforeCapitals(this.flat, block)) this.block(part, i);
     });
     return this.units;
   }
@@ -146,7 +129,7 @@ class Cutter {
       if (!this.started) this.section = "sizes";
       return;
     }
-    if (RULE.test(words) && end - start < 200) {
+    if (isRule(words) && end - start < 200) {
       this.other("prose", start, end);
       return;
     }
@@ -162,35 +145,10 @@ class Cutter {
     this.content(start, end, block, index);
   }
 
-  /**
-   * In a text whose line breaks were lost a heading in capitals stands before the beginning of a piece: "... your gauge.
-   * SHRUG Right Armhole Ch 60, sl st in first ch." The block is cut before each.
-   */
-  private parts(block: Block): Part[] {
-    if (block.end - block.start <= 120) return [block];
-    const parts: Part[] = [];
-    let from = block.start;
-    let runTogether = false;
-    const cut = (to: number) => {
-      const span = this.trimmed(from, to);
-      if (span.to > span.from) parts.push({ ...block, start: span.from, end: span.to, runTogether });
-    };
-    for (const found of this.flat.slice(block.start, block.end).matchAll(RUN_TOGETHER)) {
-      const at = block.start + found.index + found[0].length - (found[1] as string).length;
-      cut(at);
-      from = at;
-      runTogether = true;
-    }
-    if (parts.length === 0 && !runTogether) return [block];
-    cut(block.end);
-    return parts;
-  }
-
   /** The block begins with such a heading. */
   private capitalsAhead(block: Block, index: number): void {
-    const found = CAPITALS_AHEAD.exec(this.flat.slice(block.start, block.start + 200)) as RegExpExecArray;
-    const rest = block.start + found[0].length;
-    const name = this.trimmed(block.start, rest);
+    const rest = block.start + capitalsAhead(this.flat, block);
+    const name = trimmed(this.flat, block.start, rest);
     const header = sectionHeader(this.words(name.from, name.to));
     if (header?.section === "pattern") this.other("heading", name.from, name.to);
     else this.heading(name.from, name.to, name.from, name.to, "capitals", header?.section === "finishing");
@@ -340,7 +298,7 @@ class Cutter {
       this.sizes = kept;
       return;
     }
-    if (this.started && UNRESOLVED_SIZES.test(this.words(from, to)) && to - from < 120) {
+    if (this.started && isSizeClause(this.words(from, to))) {
       // Words on sizes that name none of this run are left to the reader of clauses, which says so.
       this.units.push({ kind: "order", from, to, sizes: this.sizes });
       return;
@@ -361,7 +319,7 @@ class Cutter {
     const first = labels[0] as LabelAt;
     const firstFrom = first.name?.from ?? first.at;
     if (firstFrom > from) {
-      const lead = this.trimmed(from, firstFrom);
+      const lead = trimmed(this.flat, from, firstFrom);
       if (/^[\d.)\s*([-]*$/.test(this.words(lead.from, lead.to))) this.other("prose", lead.from, lead.to);
       else
         this.unlabelled(
@@ -392,7 +350,7 @@ class Cutter {
     if (this.started && this.section !== "definitions") return true;
     if (this.rowAt(rest, to)) return true;
     if (this.section === "definitions" && !namesPiece(name)) return false;
-    if (FOUNDATION.test(this.words(rest, to))) return true;
+    if (beginsPiece(this.words(rest, to))) return true;
     if (this.section === "definitions" || this.section === "abbreviations" || this.section === "note")
       return false;
     return namesPiece(name) || namesPart(name);
@@ -403,16 +361,8 @@ class Cutter {
     return rest >= to || this.holdsInstruction(rest, to) || beginsInstruction(this.flat, rest, to);
   }
 
-  private trimmed(from: number, to: number): { from: number; to: number } {
-    let start = from;
-    let end = to;
-    while (start < end && /\s/.test(this.flat[start] as string)) start++;
-    while (end > start && /\s/.test(this.flat[end - 1] as string)) end--;
-    return { from: start, to: end };
-  }
-
   private row(label: LabelAt, until: number): void {
-    const { to } = this.trimmed(label.at, until);
+    const { to } = trimmed(this.flat, label.at, until);
     const end = Math.max(label.to, rowEnd(this.flat, Math.min(label.to, to), to));
     this.units.push({
       kind: "row",
@@ -457,18 +407,18 @@ class Cutter {
       return;
     }
     const heading = this.headingOf(block, index, lead);
-    if (heading && !(listing && ENTRY.test(words) && !/:$/.test(words))) {
+    if (heading && !(listing && isEntry(words) && !/:$/.test(words))) {
       this.heading(from, to, from, Math.min(heading.to, to), heading.style, false);
       if (this.section !== "finishing") this.section = null;
       this.started = this.started || this.follows(index);
       this.sizes = [];
       return;
     }
-    if (this.isDefinition(from, to)) {
+    if (definesStitch(this.flat, from, to, this.section, this.started)) {
       this.other("definition", from, to);
       return;
     }
-    const begins = FOUNDATION.test(words) && isInstruction(this.flat, from, to);
+    const begins = beginsPiece(words) && isInstruction(this.flat, from, to);
     if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
       const stranded =
         begins && this.section === "definitions" && /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}/i.test(words);
@@ -491,39 +441,11 @@ class Cutter {
       }
       this.section = null;
     }
-    if (!this.started && this.section === null && GAUGE.test(words) && !/\bch\s?\d/i.test(words)) {
+    if (!this.started && this.section === null && isGauge(words)) {
       this.other("gauge", from, to);
       return;
     }
     this.sentences(from, to, index);
-  }
-
-  private isDefinition(from: number, to: number): boolean {
-    const found = readDefinitions(this.flat, from, to)[0];
-    if (!found) return false;
-    if (this.section === "definitions") return true;
-    if (
-      this.started ||
-      this.section === "materials" ||
-      this.section === "sizes" ||
-      this.section === "gauge" ||
-      this.section === "note"
-    )
-      return false;
-    const name = found.names[0] as string;
-    const rest = found.words.from;
-    if (name.split(/\s+/).length > 6 || /^\d+$/.test(name)) return false;
-    // "sc = single crochet" is an abbreviation; a definition says how to work.
-    const told =
-      /\b(?:insert|yarn over|yo\b|draw|pull up|pull through|work|in (?:the )?(?:next|same|indicated|st|sp)|into)\b/i.test(
-        this.words(rest, to),
-      ) || signs(this.flat, rest, to) >= 1;
-    return (
-      told &&
-      !FOUNDATION.test(this.words(rest, to)) &&
-      talk(this.flat, rest, to) === 0 &&
-      this.section !== "abbreviations"
-    );
   }
 
   /** The first line of a text is its title, unless it names a piece and rows follow at once. */
@@ -583,7 +505,7 @@ class Cutter {
     style: HeadingStyle,
     finishing: boolean,
   ): void {
-    const end = this.trimmed(from, to).to;
+    const end = trimmed(this.flat, from, to).to;
     this.units.push({ kind: "heading", from, to: Math.max(end, nameTo), nameFrom, nameTo, style, finishing });
   }
 
@@ -606,7 +528,7 @@ class Cutter {
         this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
         continue;
       }
-      if (stretch.is === "tail" && !open && FOUNDATION.test(this.words(stretch.from, stretch.to))) {
+      if (stretch.is === "tail" && !open && beginsPiece(this.words(stretch.from, stretch.to))) {
         this.started = true;
         this.units.push({ kind: "order", from: stretch.from, to: stretch.to, sizes: this.sizes });
         continue;
@@ -627,7 +549,7 @@ class Cutter {
   /** Before the first row: whether an order is the beginning of the work and not talk about it. */
   private begins(from: number, to: number, index: number): boolean {
     const words = this.words(from, to);
-    if (FOUNDATION.test(words) && !/\bcounts?\b|\bthroughout\b/i.test(words)) return true;
+    if (beginsPiece(words) && !/\bcounts?\b|\bthroughout\b/i.test(words)) return true;
     if (this.section === "pattern") return isInstruction(this.flat, from, to);
     if (!beginsInstruction(this.flat, from, to) || talk(this.flat, from, to) > 0) return false;
     return (
