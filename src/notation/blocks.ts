@@ -1,3 +1,5 @@
+import { breaksOff } from "./broken-off.ts";
+import { beginsInstruction, signs } from "./evidence.ts";
 import { type Line, wrapWidth } from "./lines.ts";
 import { isSectionHeader } from "./section-words.ts";
 
@@ -39,28 +41,67 @@ export function joinBlocks(plain: string, lines: readonly Line[]): Blocks {
   for (const line of lines) {
     if (line.blank) {
       apart = true;
-      previous = null;
       continue;
     }
     const last = blocks.at(-1);
-    if (last && previous && joins(plain, previous, line, width)) {
+    const goesOn =
+      last &&
+      previous &&
+      (apart
+        ? goesOnBelow(plain, last, line)
+        : joins(plain, previous, line, width) || isStepBelow(plain, last, line));
+    if (last && previous && goesOn) {
       blocks[blocks.length - 1] = { ...last, to: line.to, end: line.end, bold: last.bold && line.bold };
-      flat.push(plain.slice(kept, previous.to), " ");
-      kept = previous.to + 1;
-    } else {
-      blocks.push({ ...line, apart });
-      apart = false;
-    }
+      flat.push(plain.slice(kept, previous.to), " ".repeat(line.from - previous.to));
+      kept = line.from;
+    } else blocks.push({ ...line, apart });
+    apart = false;
     previous = line;
   }
   flat.push(plain.slice(kept));
   return { blocks, flat: flat.join("") };
 }
 
+/** A label and nothing else. */
+const LABEL_ALONE = /^(?:rows?|rnds?|rounds?|rds?)\s?\d[\d\s&,-]{0,10}(?:\([^()]{1,12}\))?\s?[:.-]?$/i;
+
+/** Pages with an empty line behind every line, or in the middle of a sentence: the block before breaks off and this line goes on. */
+function goesOnBelow(plain: string, block: Block, line: Line): boolean {
+  if (line.hashes > 0 || block.hashes > 0 || line.bullet || line.bold || block.bold) return false;
+  if (block.end - block.start < 12 || isSectionHeader(plain.slice(block.start, block.start + 60)))
+    return false;
+  const tail = plain.slice(Math.max(block.start, block.end - 40), block.end);
+  const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
+  if (ROW_LABEL.test(head) || LIST_NUMBER.test(head) || isSectionHeader(head) || EQUATION.test(head))
+    return false;
+  return breaksOff(tail, head) && signs(plain, block.start, block.end) > 0;
+}
+
+/** "Row 1" alone on its line, and each step of it on a line of its own below. */
+function isStepBelow(plain: string, block: Block, line: Line): boolean {
+  if (line.hashes > 0 || line.bold) return false;
+  const star = /^\s*\*/.test(plain.slice(line.from, line.start));
+  // A star that the lines below call, "repeat from *", is no bullet.
+  if (star && !/\bfrom\s\*/i.test(plain.slice(line.start, line.start + 800).split("\n\n")[0] as string))
+    return false;
+  const first = plain.slice(block.start, Math.min(block.end, block.start + 60)).split("\n")[0] as string;
+  if (!LABEL_ALONE.test(first.trim())) return false;
+  const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
+  if (ROW_LABEL.test(head) || isSectionHeader(head) || isCapitals(head)) return false;
+  if (block.end - block.start <= first.length + 1) return beginsInstruction(plain, line.start, line.end);
+  return (
+    /^[a-z\d(*[]/.test(head) ||
+    (beginsInstruction(plain, line.start, line.end) && signs(plain, line.start, line.end) > 0)
+  );
+}
+
 /** Whether the line goes on with the sentence of the line before. */
 function joins(plain: string, before: Line, line: Line, width: number): boolean {
-  if (line.hashes > 0 || before.hashes > 0 || line.bullet || line.bold || before.bold) return false;
   const tail = plain.slice(Math.max(before.start, before.end - 40), before.end);
+  // "rep from / * ending with": the star that is meant stands at the head of the next line, and is no bullet.
+  if (/\b(?:from|between|to)$/i.test(tail) && /^\s*\*\s/.test(plain.slice(line.from, line.start)))
+    return true;
+  if (line.hashes > 0 || before.hashes > 0 || line.bullet || line.bold || before.bold) return false;
   const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
   if (/^[-=_*~#]{3,}$/.test(head) || /^[-=_*~#]{3,}$/.test(tail)) return false;
   const start = plain.slice(before.start, Math.min(before.end, before.start + 60));
@@ -84,6 +125,13 @@ function joins(plain: string, before: Line, line: Line, width: number): boolean 
   if (ENTRY.test(head) && (ENTRY.test(start) || isSectionHeader(start)))
     return !closed && full && !/^\S{1,8}\s?=/.test(head);
   const continues = /^[a-z(*[{,;+&]/.test(head);
+  // "Hdc / in 3rd ch": a place belongs to what stands before it, however short.
+  if (
+    !closed &&
+    /^(?:in|into|across|around|to)\s/.test(head) &&
+    beginsInstruction(plain, before.start, before.end)
+  )
+    return true;
   // "ch#1 skip": a list typed in small letters has short lines that all begin alike.
   if (closed && /^(?:(?:with|using)\b.{0,40}\s)?(?:ch|chain)\s?\d{2,}/i.test(head)) return false;
   if (full) return !closed || continues || !/^[A-Z][A-Za-z ]{2,40}[:.-]/.test(head);

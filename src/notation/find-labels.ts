@@ -30,7 +30,10 @@ const CANDIDATE =
 /** Words before a number of a row that make it a reference. */
 const REFERENCE =
   /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
-const INLINE_BARE = /(?<=[.)\]!]\s{0,2})(\d{1,3}):\s?(?=[A-Z*([])/g;
+const SHORTENED = /\b(?:rep|rpt|beg|cont|foll?|incl?|no|approx|prev)\.$/i;
+/** "... join. (44) 2: Ch 1", "... in each sc. (12 sc)3. (1 sc in next": numbers that go on from one to the next. */
+const INLINE_BARE =
+  /(?<=^\s{0,2}|[.)\]!]\s{0,2})(\d{1,3})(?:\s?-\s?(\d{1,3}))?(?::\s?(?=[A-Z*([\d])|[.)]\s{1,2}(?=[A-Z*([\d]|ch\b))/g;
 const BARE =
   /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s)|(?<=-\s?\d{1,3})\s(?=[A-Za-z]))-?\s{0,3}(?=\S)/i;
 const LIST_NUMBER = /\d{1,2}[.)]\s{1,2}/y;
@@ -56,13 +59,7 @@ export function bareNumbers(flat: string, blocks: readonly Block[]): BareNumbers
       bare++;
       last = Number(found[2] ?? number);
     } else if (found && number === 1 && isStitched(flat, body, block.end)) last = 1;
-    let wanted = 1;
-    for (const hit of flat.slice(block.start, block.end).matchAll(INLINE_BARE)) {
-      if (Number(hit[1]) === wanted) {
-        wanted++;
-        inline++;
-      }
-    }
+    inline += runOfNumbers(flat, block.start, block.end).length;
   }
   return { used: bare >= 3 && bare > labelled, inline: inline >= 3 && inline > labelled };
 }
@@ -154,16 +151,41 @@ function bareLabel(
 }
 
 function addInline(found: LabelAt[], flat: string, from: number, to: number, place: LabelPlace): void {
-  let wanted = 1;
-  const stretch = flat.slice(from, to);
-  for (const hit of stretch.matchAll(INLINE_BARE)) {
-    if (Number(hit[1]) !== wanted && !(Number(hit[1]) === 1)) continue;
-    wanted = Number(hit[1]) + 1;
-    const at = from + hit.index;
+  for (const { at, number, until, length } of runOfNumbers(flat, from, to)) {
     if (found.some((label) => at >= label.at && at < label.to)) continue;
-    found.push({ ...bareLabel(hit[1] as string, undefined, at, at + hit[0].length, place), at });
+    found.push({ ...bareLabel(number, until, at, at + length, place), at });
   }
   found.sort((a, b) => a.at - b.at);
+}
+
+interface NumberAt {
+  readonly at: number;
+  readonly number: string;
+  /** The last of several: "11-23." */
+  readonly until: string | undefined;
+  /** With its mark and the space behind it. */
+  readonly length: number;
+}
+
+/** How far a number may jump where the text leaves rows out: "3: ... 9: ...", with a colon, which no count has behind it. */
+const LONGEST_JUMP = 12;
+
+/** The numbers in a stretch that count rows: each the next after the one before, from 1 or 2 on, with stitches behind them. */
+function runOfNumbers(flat: string, from: number, to: number): NumberAt[] {
+  const run: NumberAt[] = [];
+  let last = 0;
+  for (const hit of flat.slice(from, to).matchAll(INLINE_BARE)) {
+    const number = Number(hit[1]);
+    const colon = hit[0].includes(":");
+    const begins = number === 1 || (run.length === 0 && number === 2);
+    const goesOn =
+      number === last + 1 || (colon && number > last && number <= last + LONGEST_JUMP && last > 0);
+    const at = from + hit.index;
+    if (!(begins || goesOn) || signs(flat, at + hit[0].length, Math.min(to, at + 120)) === 0) continue;
+    run.push({ at, number: hit[1] as string, until: hit[2], length: hit[0].length });
+    last = Number(hit[2] ?? number);
+  }
+  return run;
 }
 
 /** A label inside a block stands behind the end of a sentence or a bracket, or in another column of the page. */
@@ -186,9 +208,10 @@ function isBoundary(flat: string, from: number, at: number): boolean {
   )
     return true;
   if (!/[.!?;)\]}…>]/.test(glyph)) return false;
-  return (
-    !REFERENCE.test(flat.slice(Math.max(from, before - 14), before + 1)) || glyph === ")" || glyph === "]"
-  );
+  if (glyph === ")" || glyph === "]") return true;
+  const behind = flat.slice(Math.max(from, before - 14), before + 1);
+  // "ch 1 to turn all rows. 2nd ROW:" ends a sentence; "rep. Row 2" is an abbreviation.
+  return glyph === "." ? !SHORTENED.test(behind) : !REFERENCE.test(behind);
 }
 
 /** "Shape Armholes Row 1:", "Pattern Stitch, Row 1:": the name of a part between the end of a sentence and the label. */

@@ -176,6 +176,10 @@ const FOREIGN_WORD = /[A-Za-z\p{Script=Cyrillic}\p{Script=Greek}]{1,40}/gu;
 /** A Cyrillic letter that scanners read for a 3. */
 const LONE_ZE = /(?<![\p{L}\d])З(?!\p{L})/gu;
 
+/** Upright strokes used as brackets: "|inc, sc in next 3 sts| x 6". */
+const BARRED =
+  /\|([^|\n]{3,160})\|(?=\s{0,2}(?:x\s?\d|\d{1,2}\s?(?:x|times)\b|(?:twice|times|across|around|rep)\b))/gi;
+
 function plainOf(glyph: string): string {
   const known = PLAIN[glyph];
   if (known !== undefined) return known;
@@ -185,7 +189,7 @@ function plainOf(glyph: string): string {
 
 /** The same text with plain glyphs; as long as the original, so that every offset holds. */
 export function plainText(text: string): string {
-  const plain = text.replace(CHANGED, plainOf);
+  const plain = text.replace(CHANGED, plainOf).replace(BARRED, "[$1]");
   return FOREIGN.test(plain) ? plain.replace(FOREIGN_WORD, latinWord).replace(LONE_ZE, "3") : plain;
 }
 

@@ -1,6 +1,7 @@
 import { Reading } from "./clauses/reading.ts";
 import { readSequence } from "./clauses/sequence.ts";
 import type { ReadContext } from "./context.ts";
+import { withoutGlosses } from "./glosses.ts";
 import type { Token } from "./token.ts";
 import type { Answer, Claim, Clause, PatternTree } from "./tree.ts";
 
@@ -19,7 +20,7 @@ export interface InstructionBody {
  * clause with its exact span, and reading goes on after it.
  */
 export function readInstructionBody(tokens: readonly Token[], context: ReadContext): InstructionBody {
-  const reading = new Reading(tokens, context, readSequence);
+  const reading = new Reading(withoutGlosses(tokens), context, readSequence);
   const clauses = readSequence(reading);
   return { clauses, claims: numbered(reading.claims, context.text), answers: [], forgiven: reading.forgiven };
 }

@@ -1,3 +1,4 @@
+import { breaksOff } from "./broken-off.ts";
 import type { LexContext } from "./context.ts";
 import { readCount } from "./count-braces.ts";
 import { latinWord, plainText } from "./glyphs.ts";
@@ -105,12 +106,20 @@ class Lexer {
     const start = this.at;
     const before = this.plain[start - 1];
     while (this.plain[this.at] === "\n" || this.plain[this.at] === " ") this.at++;
-    const blank = this.plain.slice(start + 1, this.at).includes("\n");
+    const blank =
+      this.plain.slice(start + 1, this.at).includes("\n") &&
+      !breaksOff(
+        this.plain.slice(Math.max(0, start - 48), start).trimEnd(),
+        this.plain.slice(this.at, this.at + 48),
+      );
     this.glued = false;
+    // The bullet of a step that stands on a line of its own.
+    const bullet = /^[-•]\s/.test(this.plain.slice(this.at, this.at + 2));
+    if (bullet) this.at += 2;
     if (
       this.tokens.length > 0 &&
       this.at < this.plain.length &&
-      (blank || (before !== undefined && ".;:!?)]}".includes(before)))
+      (blank || bullet || (before !== undefined && ".;:!?)]}".includes(before)))
     ) {
       this.tokens.push({ is: "break", span: this.span(start, start + 1) });
     }

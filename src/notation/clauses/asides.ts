@@ -203,6 +203,8 @@ function readWhereabouts(reading: Reading): Clause | null {
         cursor.isBoundary() ||
         cursor.isOpener() ||
         cursor.isMark("-") ||
+        (cursor.fits("ch|chain") > 0 && cursor.isNumber(1)) ||
+        cursor.fits("make|work|crochet") > 0 ||
         cursor.fits("with|using mc|cc|yarn|color|colour|main")
       )
     )

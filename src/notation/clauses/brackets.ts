@@ -28,6 +28,7 @@ export function readBracket(reading: Reading): readonly Clause[] {
   return (
     readSides(reading, open, close) ??
     readCounting(reading, open, close) ??
+    readOften(reading, open, close) ??
     readRepeatOrGroup(reading, open, close) ??
     readBracketClaim(reading, open, close) ??
     readNamedBracket(reading, open, close) ??
@@ -74,6 +75,27 @@ function readCounting(reading: Reading, open: number, close: number): readonly C
     cursor.at = close + 1;
     const counts: CountsAs = { ...found, span: cursor.spanFrom(open) };
     return attachCounting(reading, counts) ? [] : [{ kind: "aside", span: counts.span }];
+  });
+}
+
+/** "dc in each st (x4)": how many of them; goes to the stitches before it. */
+function readOften(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor, out } = reading;
+  const last = out[out.length - 1];
+  if (last?.kind !== "work" || last.target.ref !== "each" || last.target.count || last.target.until)
+    return null;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const count = cursor.within(close, () => {
+      const crossed = cursor.accept("x");
+      const amount = readAmount(reading);
+      return amount && (crossed || cursor.accept("times|x")) && cursor.done ? amount : null;
+    });
+    if (!count) return null;
+    cursor.at = close + 1;
+    const span = { from: last.span.from, to: cursor.spanFrom(open).to };
+    out[out.length - 1] = { ...last, span, target: { ...last.target, ref: "next", each: true, count } };
+    return [];
   });
 }
 

@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { counts, found } from "./rows-in.ts";
+
+/*
+ * How rows are laid out on a page: steps on lines of their own, sentences broken by empty lines, several rows in one paragraph,
+ * marks that stand for others. The rows are our own; the counts can be checked on the fingers.
+ */
+
+const LAYOUTS: readonly (readonly [what: string, pattern: string, counts: string])[] = [
+  [
+    "a label alone on its line, each step on a line below",
+    "Ch 13.\nRow 1\nSc in 2nd ch from hook\nsc in next 5 ch\n3 sc in last 6 ch\nturn\nRow 2\nCh 1\nsc in each st across",
+    "Row 1: 24, Row 2: 24",
+  ],
+  [
+    "steps with a dash before each",
+    "Ch 7.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2\nTurn work\n- ch 1\n- 2 sc in first st\n- 1 sc in each stitch (x4)\n- 2 sc in last st",
+    "Row 1: 6, Row 2: 8",
+  ],
+  [
+    "a sentence that an empty line breaks",
+    "Ch 9.\n\nRow 1: Sc in 2nd ch from hook and in each of the\n\nnext 6 ch, 2 sc in last ch, turn.\n\nRow 2: Ch 1, sc in each st (see General\n\nNotes) across.",
+    "Row 1: 9, Row 2: 9",
+  ],
+  [
+    "a star at the head of a line that the line before calls",
+    "Ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, * sc in next 3 sts, 2 sc in next st, rep from\n* across, turn.",
+    "Row 1: 12, Row 2: 15",
+  ],
+  [
+    "a place on the line below its stitch",
+    "Foundation:\nCh\n12.\nRow 1:\nHdc\nin 3rd ch from hook (skipped chs do not count) and in each ch across, turn.",
+    "Row 1: 10",
+  ],
+  [
+    "ordinal rows in one paragraph",
+    "SOLE: Ch 9, 1 sc in 2nd st from hook and in each remaining st of ch, ch 1 to turn all rows. 2nd and 3rd ROWS: 1 sc in each sc. 4th ROW: 2 sc in first sc, 1 sc in each sc. NEXT 2 ROWS: Same as 2nd row.",
+    ": 8, 2nd and 3rd ROWS: 8, 4th ROW: 9, NEXT 2 ROWS: 9",
+  ],
+  [
+    "numbers with a full stop, all in one paragraph",
+    "1. Ch 3, join with sl st to form ring. Ch 1, 7 sc in ring.2. 2 sc in each sc. (14 sc)3. (1 sc in next sc, 2 sc in next sc) around. 4. Sc in each sc around.5-7. Sc in each sc around.",
+    ": 7, 2: 14, 3: 21, 4: 21, 5-7: 21",
+  ],
+  [
+    "numbers with a colon that leave rows out",
+    "Ch 21, join to first ch. 1: Ch 1, sc in each ch, join. (21) 2: Ch 1, sc in each st, join. (21) 5: Ch 1, 2 sc in first st, sc in each st, join. (22) 6: Ch 1, sc in each st, join. (22)",
+    "1: 21, 2: 21, 5: 22, 6: 22",
+  ],
+  [
+    "upright strokes for brackets",
+    "Rnd 1: 8 sc in magic ring. (8)\nRnd 2: |inc, sc in next st| x4 (12)\nRnd 3: |sc in next 2 sts, inc| 4 times (16)",
+    "Rnd 1: 8, Rnd 2: 12, Rnd 3: 16",
+  ],
+  [
+    "abbreviations explained where they stand",
+    "Starting at hem chain (ch) 15.\nRow 1: 1 single crochet (sc) in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, sc in each stitch (st) across. Turn.\nRow 3: Ch 1, 13 sc (single crochet), slip stitch (sl st) in last st.",
+    "Row 1: 14, Row 2: 14, Row 3: 13",
+  ],
+];
+
+describe("layouts", () => {
+  it.each(LAYOUTS)("reads %s", (_, pattern, expected) => {
+    expect(counts(pattern)).toBe(expected);
+    expect(found(pattern).filter((line) => !line.includes("number"))).toEqual([]);
+  });
+});
