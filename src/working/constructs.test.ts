@@ -258,6 +258,18 @@ it("finds a count that names another plain stitch than the row is made of", () =
   expect(found(`${sc(10)}Row 2: Ch 1, sc2tog, sc in each st across, turn. 9 sc.`)).toEqual([]);
 });
 
+describe("a border over joined pieces, whose edge nobody tells", () => {
+  const border = (times: string): string =>
+    "SPECIAL STITCHES\nGroup: 3 dc in the same sp.\n\nBORDER\nWith RS facing, join yarn at one corner of the blanket.\n" +
+    `Rnd 1: Ch 1, (2 dc, ch 2, 2 dc) in corner sp, (group in next sp, ch 1) ${times}, 2 dc in next corner sp; join with sl st in first dc. 21 dc, 1 ch-2 sp, 5 ch-1 sps.`;
+
+  it("counts the places that are named one by one", () => {
+    expect(last(border("5 times"))).toBe("21");
+    expect(found(border("5 times"))).toEqual([]);
+    expect(found(border("6 times"))).toEqual(["rows/count-differs Rnd 1", "rows/count-differs Rnd 1"]);
+  });
+});
+
 describe("the eight ways of printing a count", () => {
   const ways = [
     "10 sts.",

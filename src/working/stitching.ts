@@ -265,7 +265,10 @@ export function goToFreeLoops(hands: Hands, target: Target): void {
   hands.moveTo(edge);
 }
 
-/** On an edge of which nothing is known the words' own numbers count, and nothing is held against them. */
+/**
+ * On an edge of which nothing is known the words' own numbers count, and nothing is held against them: "group in next sp" is one
+ * place, whatever the edge is.
+ */
 function enterUnknown(
   clause: WorkClause,
   said: number | null,
@@ -274,15 +277,18 @@ function enterUnknown(
 ): { readonly times: number; readonly perPlace: number } {
   const { target } = clause;
   const open = target.ref === "each" || target.ref === "every-other" || target.ref === "nth";
-  if (
-    places === null &&
-    (open || (target.what.is !== "any" && target.ref !== "same" && said === null && target.ref !== "first"))
-  )
+  if (places === null && (open || (target.what.is !== "any" && said === null && !isOnePlace(clause))))
     throw new Unknowable("the edge is not known");
   if (target.ref === "here") return { times: said ?? 1, perPlace: 1 };
   if (places === null) return { times: 1, perPlace: said ?? 1 };
   const one = said === null || said === 1 || (said === places && !target.each);
   return { times: places / takes, perPlace: one ? 1 : said };
+}
+
+/** Words that name one place, whatever the edge is; a slip stitch alone only goes along. */
+function isOnePlace({ stitch, target }: WorkClause): boolean {
+  if (target.ref === "same" || target.ref === "first") return true;
+  return target.ref === "next" && stitch !== "sl st" && ["space", "corner"].includes(target.what.is);
 }
 
 /** "2 sc in next 3 sts": one in each where the numbers agree, else so many in each place. */
