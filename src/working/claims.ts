@@ -44,17 +44,19 @@ function isSumOfOthers(claim: Claim, claims: readonly Claim[], size: number): bo
 /** "4 sts increased". */
 function checkChange({ size }: ClaimContext, edge: Edge, claim: Claim, below: Edge | null): Trouble[] {
   const [part] = claim.parts;
-  const said = part ? valueAt(part.amount.values, size) : null;
-  if (!part || said === null || said === undefined || !below || isUnknown(below)) return [];
-  const worked = countStitches(edge).stitches;
-  const printed = countStitches(below).stitches + (claim.change === "inc" ? said : -said);
-  return worked === printed ? [] : [{ is: "count-differs", span: part.span, of: null, printed, worked }];
+  const printed = part ? valueAt(part.amount.values, size) : null;
+  if (!part || !claim.change || printed === null || printed === undefined || !below || isUnknown(below))
+    return [];
+  const gained = countStitches(edge).stitches - countStitches(below).stitches;
+  const worked = claim.change === "inc" ? gained : -gained;
+  if (worked === printed) return [];
+  return [{ is: "change-differs", span: part.span, row: null, change: claim.change, printed, worked }];
 }
 
 function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimPart): Trouble[] {
   const said = valueAt(part.amount.values, context.size);
-  // Joins and the chains beside them are told, not counted: "12 sc, 1 sl st, 1 ch".
-  if (said === null || said === undefined || ["unit", "sl st", "ch"].includes(part.kind)) return [];
+  if (said === null || said === undefined || part.kind === "unit") return [];
+  if (part.kind === "sl st" || part.kind === "ch") return checkBeside(edge, claim, part, said);
   const total = totalOfClaim(edge, claim, chainsIn(context, edge, part));
   const differs = (of: string | null, worked: number): Trouble[] => [
     { is: "count-differs", span: part.span, of, printed: said, worked },
@@ -75,6 +77,24 @@ function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimP
   const bare = totalOfClaim(edge, claim, "none");
   if (only && bare === said && !(worked === 0 && isPlain(part.kind) && ofOnePlainKind(edge))) return [];
   return differs(only && worked === bare ? null : part.kind, worked);
+}
+
+/**
+ * Slip stitches and chains. Joins and the chains beside them are told, not counted, "12 sc, 1 sl st, 1 ch": slip stitches are held
+ * in a row of nothing else, chains where the row has long ones.
+ */
+function checkBeside(edge: Edge, claim: Claim, part: ClaimPart, said: number): Trouble[] {
+  const { stitches, slipStitches, chains, uncountedTurning } = countStitches(edge);
+  if (part.kind === "sl st") {
+    if (stitches > 0 || slipStitches === 0 || slipStitches === said) return [];
+    return [{ is: "count-differs", span: part.span, of: "sl st", printed: said, worked: slipStitches }];
+  }
+  const long = edge.some((place) => place.role === "chain" && place.chains > 1);
+  const alone = claim.parts.some((other) => other.kind === "sl st" || other.kind === "ch-sp");
+  if (!long || alone || uncountedTurning > 1 || edge.some((place) => place.role === "unknown")) return [];
+  const spaces = edge.sum((place) => (place.role === "chain" ? 1 : 0));
+  if (said === chains || said === spaces) return [];
+  return [{ is: "count-differs", span: part.span, of: "ch", printed: said, worked: chains }];
 }
 
 const PLAIN: readonly string[] = ["sc", "hdc", "dc", "tr"];

@@ -1,4 +1,4 @@
-import type { Edit, Finding } from "../base/index.ts";
+import type { Edit, Finding, Span } from "../base/index.ts";
 import type { Amount, Instruction } from "../notation/index.ts";
 
 /* Edits that may mend a finding. Whether they do is found out elsewhere, by proving the whole design with them. */
@@ -37,10 +37,17 @@ export function editAmount(
   return result === written ? null : { span, text: result };
 }
 
-/** The written number of a printed count that stands at a place; null where there is none. */
-export function claimedAmount({ claims }: Instruction, from: number, to: number): Amount | null {
-  for (const claim of claims)
-    for (const part of claim.parts) if (part.span.from === from && part.span.to === to) return part.amount;
+/** The written number of a printed count that stands at a place of a line, or of a line before that it calls; null where there is none. */
+export function claimedAmount(
+  placed: readonly { readonly instruction: Instruction }[],
+  at: number,
+  { from, to }: Span,
+): Amount | null {
+  const asked = placed[at]?.instruction;
+  const there = placed.find(({ instruction }) => instruction.span.from <= from && to <= instruction.span.to);
+  for (const instruction of [asked, there?.instruction])
+    for (const claim of instruction?.claims ?? [])
+      for (const part of claim.parts) if (part.span.from === from && part.span.to === to) return part.amount;
   return null;
 }
 

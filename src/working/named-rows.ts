@@ -76,5 +76,6 @@ export function rowTold(instruction: Instruction, clauses: readonly Clause[]): W
     flips: 0,
     strand: 0,
     singly: { front: 0, back: 0 },
+    told: instruction.claims,
   };
 }

@@ -115,11 +115,9 @@ export class PieceWork {
       // A row that stops early and comes to its printed count was meant so; a round that closes again was not.
       if (trouble.is === "left-over" && !trouble.announced && confirmed && !closesAgain) continue;
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
-      troubles.push(
-        again === null || !stopsMaker(trouble)
-          ? trouble
-          : { is: "repeated-row", span: instruction.span, ...again, inner: trouble },
-      );
+      if (again === null || trouble.is === "count-differs" || !stopsMaker(trouble)) troubles.push(trouble);
+      else if (trouble.is === "change-differs") troubles.push({ ...trouble, row: again.repeated });
+      else troubles.push({ is: "repeated-row", span: instruction.span, ...again, inner: trouble });
     }
     const done = {
       unknown: after.unknown,
@@ -189,8 +187,14 @@ export class PieceWork {
   /** Keeps a printed count that differed, to try the next row on it. */
   keepPrinted(found: readonly Trouble[]): void {
     const differs = found.find((trouble) => trouble.is === "count-differs" && trouble.of === null);
+    const { edge } = this.state;
     if (differs?.is === "count-differs")
-      this.state.printed = trustedEdge(differs.printed, this.state.edge?.closed ?? false);
+      this.state.printed = trustedEdge(differs.printed, edge?.closed ?? false);
+    const change = found.find((trouble) => trouble.is === "change-differs");
+    if (change?.is !== "change-differs" || !edge || isUnknown(edge)) return;
+    const off = change.printed - change.worked;
+    const total = countStitches(edge).stitches + (change.change === "inc" ? off : -off);
+    this.state.printed = trustedEdge(total, edge.closed);
   }
 
   /** Puts a row that was worked onto the piece. */

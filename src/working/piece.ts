@@ -1,4 +1,4 @@
-import type { Clause } from "../notation/index.ts";
+import type { Claim, Clause } from "../notation/index.ts";
 import type { Edge } from "./edge.ts";
 import type { ChainBefore } from "./hands.ts";
 import type { StandingRow } from "./standing-rows.ts";
@@ -23,6 +23,8 @@ export interface WorkedRow {
   readonly strand: number;
   /** Places entered under one loop only: what stays free, by the loop that was taken. */
   readonly singly: { readonly front: number; readonly back: number };
+  /** What is printed of a row that was told under a name before it is worked: "2 sts increased". */
+  readonly told?: readonly Claim[];
 }
 
 /** A part of an edge left for later. */

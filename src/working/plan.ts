@@ -63,7 +63,7 @@ export class Plan {
           this.workOwn(segment, count, claims, claimsBehind(segments, at, claims));
           break;
         case "repeat":
-          this.workAgain(segment, count);
+          this.workAgain(segment, count, claims);
           break;
         case "cycle": {
           const { stop } = segment.clause;
@@ -107,7 +107,11 @@ export class Plan {
     }
   }
 
-  private workAgain(segment: Extract<Segment, { is: "repeat" }>, count: number | null): void {
+  private workAgain(
+    segment: Extract<Segment, { is: "repeat" }>,
+    count: number | null,
+    claims: readonly Claim[],
+  ): void {
     const { piece, instruction, troubles } = this;
     const done = workRowsAgain(
       piece,
@@ -115,6 +119,7 @@ export class Plan {
       segment.clause,
       this.number,
       count,
+      claims,
       this.pattern,
       troubles,
     );

@@ -26,6 +26,7 @@ const MOST_ROWS = 5000;
  *
  * @param first  number of the first row it makes
  * @param count  how many rows the label asks for; null where it does not
+ * @param claims  printed counts; those of single rows are held row by row
  */
 export function workRowsAgain(
   work: PieceWork,
@@ -33,6 +34,7 @@ export function workRowsAgain(
   clause: RepeatRowsClause,
   first: number | null,
   count: number | null,
+  claims: readonly Claim[],
   pattern: PatternRows,
   troubles: Trouble[],
 ): RowsDone {
@@ -74,6 +76,7 @@ export function workRowsAgain(
     {
       cycle: cycle.length,
       stitches: untilStitches,
+      claims,
     },
   );
   if (open) {
@@ -128,7 +131,7 @@ export function workRowList(
       { ...instruction, label: labelAgain(instruction, row) },
       row.clauses,
       number,
-      (stop.claims ?? []).filter((claim) => claim.index === done),
+      [...(stop.claims ?? []).filter((claim) => claim.index === done), ...(row.told ?? [])],
       troubles,
       again,
     );

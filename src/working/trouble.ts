@@ -67,6 +67,16 @@ export type Trouble =
       readonly worked: number;
     }
   | {
+      readonly is: "change-differs";
+      readonly span: Span;
+      /** The row that says the change, where it is another than the one at hand. */
+      readonly row: string | null;
+      readonly change: "inc" | "dec";
+      /** Stitches gained, or lost where the words say a decrease. */
+      readonly printed: number;
+      readonly worked: number;
+    }
+  | {
       readonly is: "repeated-row";
       readonly span: Span;
       readonly repeated: string;
@@ -82,6 +92,7 @@ const STOPPING: ReadonlySet<Trouble["is"]> = new Set([
   "chain-from-hook",
   "worked-on-nothing",
   "count-differs",
+  "change-differs",
   "misses-count",
   "cannot-shape",
   "more-rows",

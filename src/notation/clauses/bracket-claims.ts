@@ -97,13 +97,19 @@ function rowByRow(claim: Claim): readonly Claim[] {
 const TAIL_WORDS =
   "turn|join|sl|ss|slip|slst|fasten|do|don't|dont|end|break|cut|finish|change|changing|switch|at|with|without|not|place|pm|now|for|total|weave|rep|repeat|fo|and|ch|chain|rm|remove|leave|total|tum|you|this|turning|jn|close|mark|first|size|sizes|my|i|note";
 
+/** What a maker does to the piece between two rows, in a sentence of its own: "[30]. Stuff the body firmly." */
+const HANDLES =
+  "stuff|start|begin|add|insert|fill|sew|embroider|attach|flatten|fold|put|pull|thread|pin|press|try|count|check|continue|stop|keep|hide|tie|roll|turn";
+
 /** Whether nothing that makes stitches follows: the end, a turn, a join, another count. */
 function tailAfter(reading: Reading, from: number): boolean {
   const { cursor } = reading;
   const at = cursor.at;
   cursor.at = from;
+  const sentence = cursor.isMark(".");
   while (cursor.token() && (cursor.isBoundary() || cursor.isMark("-") || cursor.isMark("="))) cursor.at += 1;
-  const tail = cursor.done || cursor.isOpener() || cursor.fits(TAIL_WORDS) > 0;
+  const tail =
+    cursor.done || cursor.isOpener() || cursor.fits(TAIL_WORDS) > 0 || (sentence && cursor.fits(HANDLES) > 0);
   cursor.at = at;
   return tail;
 }

@@ -1,5 +1,6 @@
 export { cannotShapeEvenly, type Facts as CannotShapeEvenlyFacts } from "./cannot-shape-evenly.ts";
 export { chainFromHook, type Facts as ChainFromHookFacts } from "./chain-from-hook.ts";
+export { changeDiffers, type Facts as ChangeDiffersFacts } from "./change-differs.ts";
 export { countDiffers, type Facts as CountDiffersFacts } from "./count-differs.ts";
 export { endsOnOtherSide, type Facts as EndsOnOtherSideFacts } from "./ends-on-other-side.ts";
 export { endsOutsideMeasure, type Facts as EndsOutsideMeasureFacts } from "./ends-outside-measure.ts";
