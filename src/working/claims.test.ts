@@ -6,7 +6,7 @@ const START =
 
 describe("counts printed row by row for a stretch of rows", () => {
   const rows = (counts: string): string =>
-    `${START}Row 2: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. (14 sts)\nRows 3-5: Rep Row 2. (${counts} sts)\nRows 6 and 7: Rep Row 2. (22, 24 sts)\n`;
+    `SIZE: one size\n\n${START}Row 2: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. (14 sts)\nRows 3-5: Rep Row 2. (${counts} sts)\nRows 6 and 7: Rep Row 2. (22, 24 sts)\n`;
 
   it("are held each at its row", () => {
     expect(found(rows("16, 18, 20"))).toEqual([]);
