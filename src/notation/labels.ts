@@ -205,7 +205,9 @@ class LabelReader {
     if (!head) return null;
     let to = this.from + head[0].length;
     if (head[3] !== undefined) {
-      const side = readSideTag(this.plain, this.from + head[0].search(/rs|ws|right|wrong/i), to);
+      // Only the word before "row" tells a side: "rows" ends in one, too.
+      const tag = head[0].search(/\b(?:rs|ws|right|wrong)/i);
+      const side = tag === -1 ? null : readSideTag(this.plain, this.from + tag, to);
       return {
         is: "next",
         rows: [],

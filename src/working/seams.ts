@@ -185,15 +185,25 @@ function edgesOf(
   }
   if (clause.seam === "sleeve-to-armhole" && gauge && back) {
     const sleeve = pieceNamed(pieces, /\bsleeves?\b/i);
-    const top = sleeve ? lastCount(sleeve.rows) : null;
+    const top = sleeve ? topOf(sleeve) : null;
     const depth = rowsOfArmhole(back);
     if (top === null || depth === null) return null;
+    const cm = top * gauge.stitchCm;
+    const [least, most] = depth.map((rows) => 2 * rows * gauge.rowCm) as [number, number];
     return {
-      one: { name: "sleeve top", count: null, cm: top * gauge.stitchCm },
-      other: { name: "armhole", count: null, cm: 2 * depth * gauge.rowCm },
+      one: { name: "sleeve top", count: null, cm },
+      other: { name: "armhole", count: null, cm: Math.min(Math.max(cm, least), most) },
     };
   }
   return null;
+}
+
+/** Stitches of a sleeve's top: its wider end, since a sleeve may be worked up or down. */
+function topOf({ rows, foundation }: PieceState): number | null {
+  const end = lastCount(rows);
+  const begin = lastCount(rows.slice(0, 1));
+  if (end === null || begin === null || foundation === null) return end;
+  return Math.max(begin, end);
 }
 
 const hasArmhole = (piece: PieceState): boolean =>
@@ -206,10 +216,10 @@ function rowsToArmhole(piece: PieceState): number | null {
   return first === -1 ? piece.rows.length : first;
 }
 
-/** Rows of the armhole, to the shoulder; null where they cannot be told. */
-function rowsOfArmhole(piece: PieceState): number | null {
+/** Rows of the armhole's edge, with none and with all of the shoulder's rows, which a slope may leave; null where they cannot be told. */
+function rowsOfArmhole(piece: PieceState): readonly [least: number, most: number] | null {
   const rows = piece.rows.filter((row) => /armhole/i.test(row.section));
   const shoulders = piece.rows.filter((row) => /\bright\b.*shoulder/i.test(row.section));
   if (piece.rowsWorked === null || rows.length === 0 || shoulders.length === 0) return null;
-  return rows.length + shoulders.length;
+  return [rows.length, rows.length + shoulders.length];
 }

@@ -51,7 +51,9 @@ export function checkNumber(
   const expected = state.number + 1;
   if (next === expected) return;
   if (next === 1) {
-    if (state.number === 1 && !newSection && !state.fastened && state.begin === null)
+    // A foundation row without a number was counted as the first.
+    const numbered = /\d/.test(state.rows[state.rows.length - 1]?.label ?? "");
+    if (state.number === 1 && numbered && !newSection && !state.fastened && state.begin === null)
       troubles.push({ is: "number-repeats", span, found: 1 });
     return;
   }

@@ -2,6 +2,7 @@ import { stitchAt } from "../stitch-words.ts";
 import type { Amount, RepeatRowsClause } from "../tree.ts";
 import { readAmount, readOrdinal } from "./amounts.ts";
 import { made, type Reading } from "./reading.ts";
+import { readRowsMeant } from "./rows-meant.ts";
 
 /** Words that are no name of a row: they point at one by its place or its number. */
 const POINTERS = new Set(
@@ -51,6 +52,23 @@ export function readNamedRows(reading: Reading): RepeatRowsClause | null {
       every: every ?? undefined,
       until: undefined,
     });
+  });
+}
+
+/** A numbered row among rows worked in turn: "(Row 1, increase row) 4 times", "(Rnd 3 twice, Rnd 4) 6 times". */
+export function readRowInTurn(reading: Reading): RepeatRowsClause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    if (!reading.inRepeat) return null;
+    const start = cursor.at;
+    cursor.accept("then|and");
+    if (!cursor.fits("row|rows|rnd|rnds|round|rounds")) return null;
+    const rows = readRowsMeant(reading);
+    if (rows?.are !== "numbered") return null;
+    const times = readTimes(reading) ?? undefined;
+    const ends = cursor.done || cursor.isBoundary() || cursor.fits("and|then") > 0;
+    if (!ends) return null;
+    return made<RepeatRowsClause>({ kind: "repeat-rows", span: cursor.spanFrom(start), rows, times });
   });
 }
 

@@ -8,7 +8,7 @@ import { readColour, readCornerMarks, readHook, readMarker } from "./colours.ts"
 import { readAlong, readLoopState, readRotate } from "./edges.ts";
 import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readTurn } from "./joins.ts";
 import { settleLists } from "./listed.ts";
-import { readNamedRows } from "./named-rows.ts";
+import { readNamedRows, readRowInTurn } from "./named-rows.ts";
 import { readPlaceFirst } from "./place-first.ts";
 import { readBareClaim, readIntroducedClaim, readRowClaim, readShares } from "./printed-counts.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
@@ -34,6 +34,7 @@ const READERS: readonly ClauseReader[] = [
   readAtRowEnd,
   readLateEnding,
   readNamedRows,
+  readRowInTurn,
   readRepeatRows,
   readSchedule,
   readEvenly,
@@ -270,6 +271,15 @@ class Sequence {
     marks.push({ mark, index: out.length, span });
   }
 
+  /** Takes what stands from a place on off the end; a mark that stood in it is lost with it. */
+  private cut(to: number): void {
+    const { out, marks } = this;
+    if (to < out.length) out.length = to;
+    const lost = marks.findIndex((mark) => mark.index > out.length);
+    if (lost !== -1) marks.splice(lost);
+    for (const mark of marks) if (mark.inner !== undefined && mark.inner > out.length) delete mark.inner;
+  }
+
   private closePair(open: OpenMark, index: number): void {
     const { reading, out } = this;
     const { cursor } = reading;
@@ -295,13 +305,13 @@ class Sequence {
     });
     const body = out.slice(open.index);
     if (called) {
-      out.length = open.index;
+      this.cut(open.index);
       this.pushRepeat(body, { ...called, pair: true, stop: pairStop(called.stop) }, open, "star-pair");
       return;
     }
     this.closed.set(open.mark, body);
     if (this.calledLater(open.mark)) return;
-    out.length = open.index;
+    this.cut(open.index);
     this.pushRepeat(
       body,
       {
@@ -346,14 +356,14 @@ class Sequence {
       marks.splice(index);
       const body = out.slice(open.index);
       if (body.length === 0) return false;
-      out.length = open.index;
+      this.cut(open.index);
       this.pushRepeat(body, words, open, "star");
       return true;
     }
     const inner = marks.find((mark) => mark.inner !== undefined);
-    if (words.mark === "**" && inner?.inner !== undefined) {
+    if (words.mark === "**" && inner?.inner !== undefined && inner.inner < out.length) {
       const body = out.slice(inner.inner);
-      out.length = inner.inner;
+      this.cut(inner.inner);
       this.pushRepeat(body, words, { ...inner, index: inner.inner }, "star");
       return true;
     }
@@ -536,12 +546,12 @@ class Sequence {
     if (opening > first) {
       const whole = build(first);
       const options: (readonly Clause[])[] = [[...out.slice(first, opening), build(opening)], [whole]];
-      out.length = first;
+      this.cut(first);
       this.push([{ kind: "choice", span: whole.span, form: "bare-repeat-unit", options }]);
       return true;
     }
     const whole = build(first);
-    out.length = first;
+    this.cut(first);
     this.push([whole]);
     return true;
   }

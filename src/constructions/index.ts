@@ -1,0 +1,4 @@
+export { type BegunDesign, beginDesign } from "./begin.ts";
+export type { Choices } from "./choices.ts";
+export type { FabricPattern } from "./fabric.ts";
+export { FABRICS, fabricNamed } from "./fabrics.ts";
