@@ -62,6 +62,15 @@ function rowOf(view: View, line: WorkedLine) {
     printed: line.printed && pick(view, line.printed),
     printedKinds: line.printedKinds && kinds(line.printedKinds),
     trust: line.trust,
+    ...(line.sample
+      ? {
+          sample: {
+            wide: line.sample.wide,
+            repeats: line.sample.repeats,
+            perRepeat: pick(view, line.sample.perRepeat),
+          },
+        }
+      : {}),
   };
 }
 

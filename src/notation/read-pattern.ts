@@ -15,6 +15,7 @@ import { readInstructionBody } from "./instruction.ts";
 import { lex } from "./lex.ts";
 import { splitLines } from "./lines.ts";
 import { readMaterials } from "./materials.ts";
+import { findMultiples } from "./multiples.ts";
 import { buildPieces } from "./pieces.ts";
 import type { Token } from "./token.ts";
 import type {
@@ -106,6 +107,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
     abbreviations,
     notes,
     gauges: spansOf(units, "gauge").flatMap(({ from, to }) => readGauges(text, flat, from, to, said.terms)),
+    multiples: findMultiples(text, flat, front.to, context),
     materials: readMaterials(text, flat, materials),
     others,
     sizeLists: [...reader.sizeLists, ...listsElsewhere(text, others, context, front.to)].sort(

@@ -363,6 +363,10 @@ export interface EvenClause extends Node {
   readonly until?: Until;
   /** "in pattern", "keeping pattern correct". */
   readonly inPattern: boolean;
+  /** "in Fan pattern": the name of the stitch pattern, lower case. */
+  readonly pattern?: string;
+  /** "beginning with Row 4": the row of the pattern that comes first. */
+  readonly startRow?: Amount;
   readonly stitch?: string;
 }
 
@@ -649,6 +653,19 @@ export interface PieceTree {
   readonly instructions: readonly Instruction[];
 }
 
+/** A width told as a rule: "a multiple of 6 sts + 1 (add 2 for base chain)", "worked over an odd number of sts". */
+export interface MultipleNote {
+  readonly span: Span;
+  readonly of: number;
+  readonly plus: number;
+  /** Chains that the words add for the base chain; null where they say nothing of it. */
+  readonly base: number | null;
+  /** What is counted: chains, stitches, or not said. */
+  readonly counts: "chains" | "stitches" | "unsaid";
+  /** The words before it that name the stitch pattern; "" where there are none. */
+  readonly name: string;
+}
+
 /** A gauge statement: stitches and rows over a width and height. */
 export interface GaugeStatement {
   readonly span: Span;
@@ -700,6 +717,8 @@ export interface PatternTree {
   readonly abbreviations: readonly AbbreviationEntry[];
   readonly notes: readonly ConventionNote[];
   readonly gauges: readonly GaugeStatement[];
+  /** Rules of width, in the order of the text. */
+  readonly multiples: readonly MultipleNote[];
   readonly materials: Materials;
   readonly others: readonly OtherLine[];
   /** Every list of more than one value in the text, wherever it stands, with how many values it has. */

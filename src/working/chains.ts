@@ -5,6 +5,7 @@ import { type Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, type Place, placeOf } from "./place.ts";
 import { isRing, RING } from "./ring.ts";
+import { chainsOfMultiple } from "./samples.ts";
 import { type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { baseOf, firstStitch, partPlace } from "./units.ts";
@@ -22,8 +23,9 @@ export const CHAINS_HIGH: Readonly<Record<string, number>> = {
 
 /** Works a chain: the foundation, the chain that begins a row, the one that ends it, or one inside it. */
 export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clause[]): void {
-  if (clause.multiple) throw new Unknowable("the chain is only said to be a multiple");
-  const chains = hands.number(clause.count);
+  const chains = clause.multiple
+    ? chainsOfMultiple(clause.multiple, hands.table.sampleWidth)
+    : hands.number(clause.count);
   if (chains === 0) return;
   if (hands.holding) {
     if (hands.groupBegins && hands.out.last === undefined) {
@@ -341,22 +343,30 @@ function passedChains(hands: Hands, passed: number, stitch: string | null, targe
     return;
   }
   const readings = readingsOnFoundation(passed, stitch);
-  const taken = hands.table.choices.take(
-    `turning-chain:${passed}:${stitch ?? "-"}`,
-    readings.length,
-    target.span,
-  );
+  const taken = hands.table.choices.take(passedKey(passed, stitch), readings.length, target.span);
   standOnFoundation(hands, passed, readings[taken] as readonly string[]);
 }
 
-/** On the foundation an even surplus is half space, half chains passed over: 8th ch from hook is a dc, ch 2, and 2 ch skipped. */
-function readingsOnFoundation(passed: number, stitch: string | null): readonly (readonly string[])[] {
+/** Chains passed beyond the height of a tall stitch: they leave a space. */
+function surplusOf(passed: number, stitch: string | null): number {
   const high = stitch === null ? undefined : CHAINS_HIGH[stitch];
-  if (stitch === null || high === undefined) return readingsOf(passed, stitch);
-  const surplus = passed - high;
-  if (surplus > 0 && high >= 3) {
+  return high === undefined || high < 3 ? 0 : Math.max(0, passed - high);
+}
+
+/** Chains that leave a space are dealt out apart from those that turn a row. */
+const passedKey = (passed: number, stitch: string | null): string =>
+  `${surplusOf(passed, stitch) > 0 ? "passed" : "turning"}-chain:${passed}:${stitch ?? "-"}`;
+
+/**
+ * On the foundation an even surplus is half space, half chains passed over: 8th ch from hook is a dc, ch 2, and 2 ch skipped. Writers
+ * deal it out otherwise too, and the rows above tell.
+ */
+export function readingsOnFoundation(passed: number, stitch: string | null): readonly (readonly string[])[] {
+  const surplus = surplusOf(passed, stitch);
+  if (stitch !== null && surplus > 0) {
     const space = surplus % 2 === 0 ? surplus / 2 : Math.max(1, surplus - 1);
-    return [[stitch, `ch ${space}`], [stitch], []];
+    const others = Array.from({ length: surplus }, (_, at) => at + 1).filter((chains) => chains !== space);
+    return [[stitch, `ch ${space}`], [stitch], [], ...others.map((chains) => [stitch, `ch ${chains}`])];
   }
   return readingsOf(passed, stitch);
 }

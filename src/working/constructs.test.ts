@@ -55,6 +55,16 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
     `${sizes}Ch 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2 (sizes M and L only): Ch 1, 2 sc in first st, sc in each st across.`,
     "?/13/15",
   ],
+  [
+    "the turning chain named by one of its chains",
+    `Ch 23.\nRow 1: Dc in 8th ch from hook, *ch 2, skip next 2 ch, dc in next ch; rep from * across, turn.\nRow 2: Ch 5 (counts as dc and ch 2), skip first dc, *dc in next dc, ch 2; rep from *, end with dc in 3rd ch, turn.`,
+    "7",
+  ],
+  [
+    "slip stitches before rows in pattern",
+    `${sc(20)}Row 2: Sl st in first 3 sts, ch 1, work in patt to last 3 sts, turn. 14 sts.\nRow 3: Ch 1, sc2tog, work in patt to last 2 sts, sc2tog. 12 sts.`,
+    "12",
+  ],
   // Each, next, last, same
   ["each", `${sc(10)}Row 2: Ch 1, sc in each st across.`, "10"],
   ["next n", `${sc(10)}Row 2: Ch 1, sc in next 9 sts, 2 sc in last st.`, "11"],

@@ -1,5 +1,5 @@
 import { type Finding, sayList } from "../base/index.ts";
-import { readingsOf } from "./chains.ts";
+import { readingsOf, readingsOnFoundation } from "./chains.ts";
 import type { Choices } from "./choices.ts";
 import { readingChosen } from "./findings/index.ts";
 import { sayKind } from "./line-report.ts";
@@ -40,6 +40,14 @@ const CHOSEN: Readonly<Record<string, { readonly taken: string; readonly other: 
   "count-alone": { taken: "all in one stitch", other: "one in each of so many stitches" },
   "times:star": { taken: "so many times in all", other: "so many times after the first" },
   "times:star-pair": { taken: "so many times after the first", other: "so many times in all" },
+  "skip-behind-chain": {
+    taken: "the stitch under the chain that counts",
+    other: "the stitch after it",
+  },
+  "ending-of-repeat": {
+    taken: "what the last time round ends with",
+    other: "more stitches after the last time round",
+  },
   "n-alone": { taken: "all in one stitch", other: "one in each of so many stitches" },
 };
 
@@ -66,6 +74,14 @@ export function chosenReadings(work: WorkedSizes, choices: Choices): Finding[] {
 }
 
 function sayChain(key: string, reading: number, terms: "US" | "UK"): string | null {
+  const passed = /^passed-chain:(\d+):(.+)$/.exec(key);
+  if (passed) {
+    const parts = readingsOnFoundation(Number(passed[1]), passed[2] as string)[reading] ?? [];
+    const row = `a row of ${sayKind(passed[2] as string, terms)}`;
+    return parts.length === 0
+      ? `The ${passed[1]} ch passed at the start of ${row} do not count as a stitch.`
+      : `The ${passed[1]} ch passed at the start of ${row} count as ${sayList(parts.map((part) => sayKind(part, terms)))}.`;
+  }
   const chain = /^turning-chain:(\d+):(.+)$/.exec(key);
   if (!chain) return null;
   const chains = Number(chain[1]);

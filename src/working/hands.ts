@@ -10,6 +10,7 @@ import { closeRound, joinYarn, workAlong } from "./joining.ts";
 import { placeMarker } from "./marks.ts";
 import type { Place } from "./place.ts";
 import { workRepeat } from "./repeats.ts";
+import type { SampleWidth } from "./samples.ts";
 import { countLeft, type Manner, type Seeker, seekAny } from "./seeking.ts";
 import { leaveStitches, skipPlaces } from "./skips.ts";
 import { workStitches } from "./stitching.ts";
@@ -28,6 +29,7 @@ export interface ChainMeanings {
 /** What lies on the maker's table beside the row: the size, the readings taken, the stitches the pattern defines. */
 export interface Table {
   readonly size: number;
+  readonly sampleWidth: SampleWidth;
   readonly choices: Choices;
   readonly manner: Manner;
   readonly specials: ReadonlyMap<string, Definition>;

@@ -1,2 +1,2 @@
 export { workPattern } from "./work-pattern.ts";
-export type { WorkedLine, WorkedPattern, WorkedPiece } from "./worked.ts";
+export type { WorkedLine, WorkedPattern, WorkedPiece, WorkedSample } from "./worked.ts";

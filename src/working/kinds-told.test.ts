@@ -58,6 +58,7 @@ const edges: fc.Arbitrary<Edge> = fc
 function tableFor(specials: Table["specials"], size: number, choices: Choices): Table {
   return {
     size,
+    sampleWidth: "sample",
     choices,
     specials,
     meanings: new ChainMeaningsSaid([]),

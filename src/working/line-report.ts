@@ -5,7 +5,7 @@ import type { LineOutcome } from "./maker.ts";
 import { hasRemark } from "./remarks.ts";
 import { type SideTable, strandKey } from "./side-report.ts";
 import { isUnknown } from "./targets.ts";
-import type { WorkedLine } from "./worked.ts";
+import type { WorkedLine, WorkedSample } from "./worked.ts";
 import type { Placed, WorkedSizes } from "./worked-sizes.ts";
 
 /** One written line with its counts in every size. */
@@ -39,7 +39,9 @@ export function reportLine(work: WorkedSizes, sides: SideTable, at: number): Wor
   const { printed, printedKinds } = printedOf(tree, placed[at] as Placed);
   const trust = perSize.some((outcome) => outcome.trust);
   const troubled = perSize.some((outcome) => outcome.troubles.length > 0);
+  const sample = makes ? sampleOf(work, at) : undefined;
   return {
+    ...(sample ? { sample } : {}),
     label:
       instruction.label?.words ??
       (perSize.some((outcome) => outcome.made === "foundation") ? "Foundation" : ""),
@@ -66,6 +68,21 @@ export function reportLine(work: WorkedSizes, sides: SideTable, at: number): Wor
       perSize.every((outcome) => outcome.unknown === null),
     trust,
   };
+}
+
+/** The sample that a line is worked on, and how its count grows with each repeat. */
+function sampleOf({ outcomes, wider, chainsCount }: WorkedSizes, at: number): WorkedSample | undefined {
+  const sample = outcomes.map((lines) => lines[at]?.sample).find((found) => found);
+  if (!sample) return undefined;
+  const perRepeat = outcomes.map((lines, size) => {
+    const narrow = lines[at];
+    const wide = wider?.[size]?.[at];
+    const more = (wide?.sample?.repeats ?? 0) - (narrow?.sample?.repeats ?? 0);
+    if (!narrow?.edge || !wide?.edge || isUnknown(narrow.edge) || isUnknown(wide.edge) || more <= 0)
+      return null;
+    return (totalOf(wide, chainsCount) - totalOf(narrow, chainsCount)) / more;
+  });
+  return { wide: sample.wide, repeats: sample.repeats, perRepeat };
 }
 
 /** Stitches as the pattern counts them: with the chains inside the row where it does so. */

@@ -12,13 +12,22 @@ import { ChainMeaningsSaid } from "./chain-meanings.ts";
 import { checkClaims } from "./claims.ts";
 import type { Edge } from "./edge.ts";
 import { trustedEdge } from "./free-edges.ts";
-import { lastSectionNamed, partNamed } from "./named-parts.ts";
+import { lastSectionNamed, partNamed, rowsOfStitchPattern } from "./named-parts.ts";
 import { nameKey, rowCalled, rowTold } from "./named-rows.ts";
 import type { PieceState, WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
 import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
 import { workRowList } from "./rows-again.ts";
+import {
+  edgeOfSample,
+  makesFoundation,
+  namesStitchPattern,
+  ruleBetween,
+  type Sample,
+  sampleFor,
+  sampleOfChain,
+} from "./samples.ts";
 import { clausesOfSize, cutSegments, facingOf, makesSomething, makesStitches } from "./segments.ts";
 import { checkNumber, workStanding } from "./standing-rows.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
@@ -47,6 +56,8 @@ export interface LineOutcome {
   readonly trust: boolean;
   readonly made: "nothing" | "foundation" | "row" | "round" | "edge";
   readonly misnamed: readonly { readonly span: Span; readonly code: string }[];
+  /** The sample that the counts are of, where the text leaves the width open. */
+  readonly sample: Sample | null;
 }
 
 /** Works a whole pattern in one size, instruction by instruction. */
@@ -56,6 +67,8 @@ export class Maker {
   private work: PieceWork;
   private readonly meanings: ChainMeaningsSaid;
   private newSection = true;
+  /** Where the last instruction that was worked ends. */
+  private readTo = 0;
   /** Rows that are told under a name, to be worked when they are called. */
   private readonly told = new Map<string, WorkedRow>();
 
@@ -90,7 +103,7 @@ export class Maker {
       return;
     }
     const begun = state.rows.length > 0 || state.foundation !== null || state.begin !== null;
-    if (begun && (piece.level > 1 || goesOn(piece, state, this.context.size))) {
+    if (begun && !state.sample && (piece.level > 1 || goesOn(piece, state, this.context.size))) {
       this.work.section = { name: piece.name, at };
       state.standing.length = 0;
       return;
@@ -105,6 +118,45 @@ export class Maker {
     return (
       this.context.called.has(nameKey(label.words)) && claims.every((claim) => claim.change !== undefined)
     );
+  }
+
+  /* ------------------------------------------------------------- samples */
+
+  /** A stitch pattern that is told without a width is worked on a sample; what follows it with a chain of its own is another piece. */
+  private beginSample(instruction: Instruction, clauses: readonly Clause[]): void {
+    const { choices, sampleWidth, tree } = this.context;
+    const { label, span } = instruction;
+    const from = this.readTo;
+    this.readTo = span.to;
+    const own = makesFoundation(clauses);
+    const chained = sampleOfChain(clauses, sampleWidth);
+    if (chained || (own && this.work.state.sample)) {
+      if (this.work.state.edge !== null) this.beginAnew(this.work.section.name);
+      if (chained) this.work.state.sample = chained;
+      return;
+    }
+    if (own || !label || clauses.length === 0) return;
+    const number = label.is === "named" ? undefined : label.rows[0]?.from.values[0];
+    if (number !== undefined && number !== 1) return;
+    const rule = ruleBetween(tree, from, span.to);
+    const { state, section } = this.work;
+    const fresh = state.edge === null && state.begin === null && !state.everUnread;
+    if (!rule && !(fresh && number === 1 && !label.rounds && namesStitchPattern(section.name))) return;
+    const where = { span: label.span, name: section.name };
+    const sample = sampleFor(clauses, rule, where, choices, sampleWidth);
+    if (!sample) return;
+    if (state.edge !== null) this.beginAnew(sample.name);
+    const piece = this.work.state;
+    piece.sample = sample;
+    piece.edge = edgeOfSample(sample, clauses);
+    if (sample.chains) piece.foundation = piece.edge;
+  }
+
+  private beginAnew(name: string): void {
+    const { at } = this.work.section;
+    this.work = new PieceWork(this.context, name, at, this.meanings, () => [...this.pieces].reverse());
+    this.pieces.push(this.work.state);
+    this.newSection = true;
   }
 
   /* ------------------------------------------------------- one instruction */
@@ -133,6 +185,7 @@ export class Maker {
       return this.outcome({});
     }
     const troubles: Trouble[] = [];
+    this.beginSample(instruction, clauses);
     const span = this.numbersOf(instruction, troubles);
     if (span === null) return this.outcome({ worked: false });
     this.newSection = false;
@@ -392,6 +445,7 @@ export class Maker {
       }
       return undefined;
     },
+    stitchPattern: (name) => rowsOfStitchPattern(name, this.pieces),
     called: (name) =>
       this.told.get(nameKey(name)) ?? rowCalled(name, [this.work.state, ...[...this.pieces].reverse()]),
   };
@@ -407,8 +461,9 @@ export class Maker {
   }
 
   private outcome(parts: Partial<LineOutcome>): LineOutcome {
-    const { strand, flips } = this.work.state;
+    const { strand, flips, sample } = this.work.state;
     return {
+      sample,
       worked: true,
       first: null,
       last: null,

@@ -48,6 +48,21 @@ function partOfWords(wanted: readonly string[], pieces: readonly PieceState[]): 
   return best?.part;
 }
 
+const PATTERN_WORDS = new Set(["pattern", "patt", "pat", "stitch"]);
+
+/** The rows of a stitch pattern that was worked on a sample, in order and each once; none where no pattern has the name. */
+export function rowsOfStitchPattern(name: string, pieces: readonly PieceState[]): readonly WorkedRow[] {
+  const wanted = wordsOf(name).filter((word) => !PATTERN_WORDS.has(word));
+  const named = pieces.filter(
+    (piece) => piece.sample && wanted.every((word) => wordsOf(piece.sample?.name ?? "").includes(word)),
+  );
+  const [piece] = named;
+  if (!piece || named.length > 1) return [];
+  const rows = new Map<number, WorkedRow>();
+  for (const row of piece.rows) if (row.number !== null && !rows.has(row.number)) rows.set(row.number, row);
+  return [...rows.values()];
+}
+
 /** The last section of a piece that some words name; null where they name none. */
 export function lastSectionNamed(words: string, piece: PieceState): number | null {
   const said = wordsOf(words);

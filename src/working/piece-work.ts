@@ -14,6 +14,7 @@ import { nameKey } from "./named-rows.ts";
 import { PieceState } from "./piece.ts";
 import { type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
+import type { SampleWidth } from "./samples.ts";
 import { facingOf } from "./segments.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import { stopsMaker, type Trouble } from "./trouble.ts";
@@ -50,6 +51,8 @@ export interface SizeContext {
   readonly habit: TurningHabit;
   /** Names that rows are called by. */
   readonly called: ReadonlySet<string>;
+  /** How wide the samples are on which stitch patterns without a width are worked. */
+  readonly sampleWidth: SampleWidth;
 }
 
 /** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */
@@ -339,13 +342,14 @@ export class PieceWork {
 
   private table(flips: number): Table {
     const { state } = this;
-    const { choices, size, specials } = this.context;
+    const { choices, size, specials, sampleWidth } = this.context;
     const beyond = <T>(look: () => T): T => {
       this.lookedBeyond = true;
       return look();
     };
     return {
       size,
+      sampleWidth,
       choices,
       specials,
       meanings: this.meanings,

@@ -1,6 +1,7 @@
 import type { Claim, Clause } from "../notation/index.ts";
 import type { Edge } from "./edge.ts";
 import type { ChainBefore } from "./hands.ts";
+import type { Sample } from "./samples.ts";
 import type { StandingRow } from "./standing-rows.ts";
 
 /** One row as it was worked in one size. */
@@ -62,6 +63,8 @@ export class PieceState {
   lastSide: "RS" | "WS" | null = null;
   chainBefore: ChainBefore | null = null;
   foundation: Edge | null = null;
+  /** The sample that the piece is worked on, where the text leaves its width open. */
+  sample: Sample | null = null;
   ring = false;
   held: HeldEdge[] = [];
   mainStitch = "sc";
@@ -96,6 +99,18 @@ export class PieceState {
     this.rowsWorked = untilSection === null ? other.rowsWorked : this.rows.length;
     this.mainStitch = other.mainStitch;
     this.held = untilSection === null ? [...other.held] : [];
+  }
+
+  /** Keeps where the work stands, to take back rows that were only tried. */
+  keep(): () => void {
+    const { rows, held, standing, ...fields } = this;
+    const kept = { rows: [...rows], held: [...held], standing: [...standing] };
+    return () => {
+      Object.assign(this, fields);
+      this.rows = kept.rows;
+      this.held = kept.held;
+      this.standing.splice(0, this.standing.length, ...kept.standing);
+    };
   }
 
   /** The last row that carries this number. */

@@ -16,6 +16,8 @@ export interface PatternRows {
   elsewhere(number: number): WorkedRow | undefined;
   /** A row by a name of its own. */
   called(name: string): WorkedRow | undefined;
+  /** The rows of a stitch pattern by its name. */
+  stitchPattern(name: string): readonly WorkedRow[];
 }
 
 /** What the rows of one instruction came to. */
@@ -137,7 +139,7 @@ export class Plan {
     const asked = label && (label.rows.length > 0 || label.next) ? count : null;
     const done =
       segment.is === "even"
-        ? workEven(piece, instruction, segment.clause, asked, troubles)
+        ? workEven(piece, instruction, segment.clause, asked, this.pattern, troubles)
         : workSchedules(piece, instruction, segment.clauses, asked, troubles);
     this.flipsFirst ??= piece.state.flips;
     this.unknown ??= done.unknown;

@@ -2,6 +2,7 @@ import type { Finding } from "../base/index.ts";
 import type { Choices } from "./choices.ts";
 import { chosenReadings, sayConventions } from "./conventions.ts";
 import { reportLine } from "./line-report.ts";
+import { reportSamples } from "./sample-report.ts";
 import { endingFindings, settleAllSides, sideFindings } from "./side-report.ts";
 import { reportTroubles, reportTrust } from "./trouble-report.ts";
 import type { WorkedLine, WorkedPattern } from "./worked.ts";
@@ -25,6 +26,6 @@ export function reportWork(work: WorkedSizes, choices: Choices): WorkedPattern {
     if (last && placed[at - 1]?.pieceAt === place.pieceAt) last.lines.push(line);
     else pieces.push({ name: place.piece, lines: [line] });
   });
-  findings.push(...chosenReadings(work, choices));
+  findings.push(...chosenReadings(work, choices), ...reportSamples(work));
   return { sizes: tree.sizes, pieces, findings, conventions: sayConventions(choices, tree.terms) };
 }

@@ -83,7 +83,9 @@ export function startOfRow(
   }
   const place = instruction.label?.span ?? instruction.span;
   const onFoundation = state.rows.length === 0 && state.edge === state.foundation;
-  if (state.ring) return { edge: state.edge, flips: 0, strand, turned: false, rejoined: false };
+  // A sample is begun on a row that lies ready.
+  if (state.ring || (state.sample && state.rows.length === 0 && !onFoundation))
+    return { edge: state.edge, flips: 0, strand, turned: false, rejoined: false };
   if (onFoundation)
     return {
       edge: state.edge.closed ? state.edge : state.edge.reversed(),

@@ -115,7 +115,13 @@ export function workRowList(
   let trust = false;
   let startFlips: number | null = null;
   let done = 0;
+  let before: string | undefined;
   for (const row of list) {
+    if (stop.stitches !== null && done % Math.max(1, stop.cycle) === 0) {
+      // A turn of rows that changes nothing never comes to the count.
+      if (before !== undefined && before === state.edge?.key) break;
+      before = state.edge?.key;
+    }
     if (
       stop.stitches !== null &&
       state.edge &&

@@ -2,11 +2,15 @@ import type { EvenClause, Instruction, ScheduleClause } from "../notation/index.
 import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import { rowsToMeasure } from "./lengths.ts";
+import type { WorkedRow } from "./piece.ts";
 import type { PieceWork } from "./piece-work.ts";
 import { stitchPlace, UNKNOWN_PLACE } from "./place.ts";
+import type { PatternRows } from "./plan.ts";
+import { workRowList } from "./rows-again.ts";
+import { startsFromHook } from "./samples.ts";
 import { unrollSchedule } from "./schedules.ts";
 import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
-import type { Trouble } from "./trouble.ts";
+import { stopsMaker, type Trouble } from "./trouble.ts";
 
 /** How rows told as a whole came out: their number, null where only a measure says it. */
 export interface ShapedRows {
@@ -20,6 +24,7 @@ export function workEven(
   instruction: Instruction,
   clause: EvenClause,
   count: number | null,
+  pattern: PatternRows,
   troubles: Trouble[],
 ): ShapedRows {
   const { state } = work;
@@ -32,11 +37,55 @@ export function workEven(
     addRows(work, instruction, UNKNOWN_EDGE, rows);
     return { rows, unknown: "the edge is not known" };
   }
+  const patterned = workPatternRows(work, instruction, clause, rows, pattern);
+  if (patterned) return patterned;
   const stitches = countStitches(state.edge).stitches;
   const place = clause.inPattern ? UNKNOWN_PLACE : stitchPlace(clause.stitch ?? state.mainStitch);
   addRows(work, instruction, new Edge([{ unit: [place], times: stitches }], state.edge.closed), rows);
   return { rows, unknown: null };
 }
+
+/**
+ * "Work 3 rows in Fan pattern": the rows of that pattern, one after the other. Where they do not fit the edge as they are written, as
+ * between shaping, the words say no more than that the count is kept.
+ */
+function workPatternRows(
+  work: PieceWork,
+  instruction: Instruction,
+  clause: EvenClause,
+  rows: number | null,
+  pattern: PatternRows,
+): ShapedRows | null {
+  if (clause.pattern === undefined) return null;
+  const all = pattern.stitchPattern(clause.pattern);
+  // What begins on a chain is worked once only.
+  const cycle = all.filter((row) => !startsFromHook(row.clauses));
+  const first = clause.startRow ? work.number(clause.startRow) : null;
+  const at = first === null ? 0 : cycle.findIndex((row) => row.number === first);
+  if (cycle.length === 0 || at < 0) return null;
+  const { state } = work;
+  const back = state.keep();
+  const list = Array.from(
+    { length: Math.min(rows ?? cycle.length, MOST_ROWS) },
+    (_, row) => cycle[(at + row) % cycle.length] as WorkedRow,
+  );
+  const troubles: Trouble[] = [];
+  const number = state.number === null ? null : state.number + 1;
+  const done = workRowList(work, instruction, list, number, troubles);
+  if (troubles.some(stopsMaker) || done.unknown !== null || done.rows < list.length) {
+    back();
+    return null;
+  }
+  if (rows === null) {
+    state.number = null;
+    state.rowsWorked = null;
+    state.strand++;
+  }
+  return { rows, unknown: null };
+}
+
+/** More rows than any piece has. */
+const MOST_ROWS = 5000;
 
 /** Rows of the pattern that keep the count; which stitches they make is not told. */
 export function keepCount(work: PieceWork, instruction: Instruction, rows: number): void {

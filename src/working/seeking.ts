@@ -28,7 +28,9 @@ const isChainRun = (place: Place): boolean => place.role === "chain" || place.ro
 
 /** Any stitch: what counts as one, and chains where the document takes them for places. */
 export function seekAny(edge: Edge, manner: Manner): Seeker {
-  const onlySlips = !edge.some((place) => place.role === "stitch" && place.code !== "sl st");
+  const onlySlips = !edge.some(
+    (place) => place.role === "unknown" || (place.role === "stitch" && place.code !== "sl st"),
+  );
   return {
     chainwise: true,
     passes: false,

@@ -29,7 +29,7 @@ export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clau
     if (!goToNext(cursor, seeker)) nothingThere(hands, target);
     return;
   }
-  const first = rest[0];
+  const first = firstWorked(rest);
   if (
     !hands.started &&
     hands.out.last === undefined &&
@@ -53,6 +53,11 @@ export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clau
     if (count > 1) takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), count - 1);
     return;
   }
+  if (target.ref === "next" && count === 1 && hands.chainStands && !hands.started && !isChain(target)) {
+    // "Ch 3 (counts as dc), skip next st": the stitch that the chain stands over, or one more.
+    const standsAlone = hands.out.last?.role === "turning";
+    if (standsAlone && hands.table.choices.take("skip-behind-chain", 2, clause.span) === 1) return;
+  }
   const seeker =
     target.what.is === "any" ? seekAny(cursor.edge, hands.table.manner) : hands.seekerOrAny(target);
   if (target.ref === "each") {
@@ -71,6 +76,15 @@ export function skipPlaces(hands: Hands, clause: SkipClause, rest: readonly Clau
   if (passed > 0) hands.lace = true;
   hands.skipped += count;
 }
+
+/** What comes first behind the skip, in a repeat or not. */
+function firstWorked(rest: readonly Clause[]): Clause | undefined {
+  const [first] = rest;
+  return first?.kind === "repeat" ? firstWorked(first.body) : first;
+}
+
+const isChain = (target: SkipClause["target"]): boolean =>
+  target.what.is === "chain" || target.what.is === "space";
 
 /** "Leave remaining sts unworked": what is left is left on purpose. */
 export function leaveStitches(hands: Hands, clause: LeaveClause): void {

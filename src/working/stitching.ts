@@ -11,6 +11,7 @@ import {
   isTrusted,
   isUnknown,
   leftAtLimit,
+  namesTurningChain,
   needSeeker,
   nothingThere,
   seekerFor,
@@ -444,7 +445,11 @@ function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {
     startFromHook(hands, target, nth, rest);
     return;
   }
-  if (target.of?.what.is === "turning-chain" || target.what.is === "turning-chain") {
+  if (
+    target.of?.what.is === "turning-chain" ||
+    target.what.is === "turning-chain" ||
+    namesTurningChain(target, cursor.edge)
+  ) {
     const seeker = seek({ is: "turning-chain" }, cursor.edge, hands.table.manner) as Seeker;
     if (goToNext(cursor, seeker)) cursor.step();
     else takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);

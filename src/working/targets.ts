@@ -155,7 +155,11 @@ function needOf(hands: Hands, clause: Clause, edge: Edge): Need | null {
       )
         return null;
       if (target.what.is === "base" || target.what.is === "skipped") return null;
-      if (target.what.is === "turning-chain" || target.of?.what.is === "turning-chain") {
+      if (
+        target.what.is === "turning-chain" ||
+        target.of?.what.is === "turning-chain" ||
+        namesTurningChain(target, edge)
+      ) {
         const last = lastPlace(edge);
         return last?.role === "turning"
           ? last.counted
@@ -221,6 +225,17 @@ function sumNeeds(hands: Hands, body: readonly Clause[], edge: Edge, times: numb
     if (need) count += need.count;
   }
   return { kind: "stitches", count: count * times };
+}
+
+/** "End with dc in 3rd ch": of the chain that began the row below, where the edge ends with one. */
+export function namesTurningChain(target: Target, edge: Edge): boolean {
+  return (
+    target.ref === "nth" &&
+    target.what.is === "chain" &&
+    !target.of &&
+    !target.from &&
+    lastPlace(edge)?.role === "turning"
+  );
 }
 
 /** How many places a stitch takes. */

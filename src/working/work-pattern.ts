@@ -4,6 +4,7 @@ import { chainsByNotes } from "./counting.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
+import type { SampleWidth } from "./samples.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import { turnsBeforeWork } from "./segments.ts";
 import { stopsMaker } from "./trouble.ts";
@@ -29,16 +30,25 @@ export function workPattern(tree: PatternTree): WorkedPattern {
     joined: !noted("join") && !noted("spiral") && joinsAreWritten(placed),
   };
   const sizes = tree.sizes.map((_, size) => size);
-  const work = (choices: Choices) => {
-    const makers = sizes.map((size) => new Maker({ tree, size, choices, specials, habit, called }));
+  const work = (choices: Choices, sampleWidth: SampleWidth = "sample") => {
+    const makers = sizes.map(
+      (size) => new Maker({ tree, size, choices, specials, habit, called, sampleWidth }),
+    );
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
   };
-  const settled = settleChoices(work);
+  const settled = settleChoices((choices) => {
+    const first = work(choices);
+    return isSampled(first.outcome.lines)
+      ? { outcome: first.outcome, wrong: first.wrong + work(choices, "wider").wrong }
+      : first;
+  });
   const chainsCount =
     chainsByNotes(tree.notes) ?? (settled.choices.taken.get("chains-in-counts") === 1 ? "all" : "none");
   const undecided = undecidedChains(settled.choices, settled.wrong, (choices) => work(choices).wrong);
-  const report = reportWork({ tree, placed, outcomes: settled.outcome.lines, chainsCount }, settled.choices);
+  const wider = isSampled(settled.outcome.lines) ? work(settled.choices, "wider").outcome.lines : null;
+  const outcomes = wider ? alsoWider(settled.outcome.lines, wider) : settled.outcome.lines;
+  const report = reportWork({ tree, placed, outcomes, wider, chainsCount }, settled.choices);
   const seams = placed.flatMap(({ instruction, piece }) =>
     instruction.clauses.flatMap((clause) =>
       clause.kind === "seam" ? compareSeam(tree, clause, settled.outcome.pieces, piece) : [],
@@ -53,6 +63,23 @@ export function workPattern(tree: PatternTree): WorkedPattern {
       ...seams,
     ],
   };
+}
+
+const isSampled = (lines: readonly (readonly LineOutcome[])[]): boolean =>
+  lines.some((outcomes) => outcomes.some((outcome) => outcome.sample !== null));
+
+/** A row that closes on one sample and not on a wider one does not close on every number of repeats. */
+function alsoWider(
+  lines: readonly (readonly LineOutcome[])[],
+  wider: readonly (readonly LineOutcome[])[],
+): readonly (readonly LineOutcome[])[] {
+  return lines.map((outcomes, size) =>
+    outcomes.map((outcome, at) => {
+      const other = wider[size]?.[at];
+      const fine = outcome.sample === null || outcome.troubles.length > 0 || !other;
+      return fine ? outcome : { ...outcome, troubles: other.troubles };
+    }),
+  );
 }
 
 /** Rows and sizes in which something is wrong: what the choice of a reading is judged by. */

@@ -15,6 +15,8 @@ export interface WorkedSizes {
   readonly placed: readonly Placed[];
   /** By size, then by instruction. */
   readonly outcomes: readonly (readonly LineOutcome[])[];
+  /** The same on wider samples; null where no stitch pattern is worked on a sample. */
+  readonly wider: readonly (readonly LineOutcome[])[] | null;
   /** Which chains inside its rows the pattern counts as stitches. */
   readonly chainsCount: ChainsCounted;
 }

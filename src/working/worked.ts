@@ -24,6 +24,18 @@ export interface WorkedLine {
   readonly proved: boolean;
   /** The line's count was taken from what is printed, in some size. */
   readonly trust: boolean;
+  /** Where the text leaves the width open: what the counts are of. Absent where the text says how wide the piece is. */
+  readonly sample?: WorkedSample;
+}
+
+/** The sample on which a stitch pattern without a width was worked. */
+export interface WorkedSample {
+  /** Stitches or chains that it is wide. */
+  readonly wide: number;
+  /** How many repeats that is; null where no rule of width is told. */
+  readonly repeats: number | null;
+  /** Stitches that the row's count grows by with each repeat more; null where that is not known. */
+  readonly perRepeat: PerSize<number | null>;
 }
 
 export interface WorkedPiece {

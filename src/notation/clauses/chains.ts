@@ -1,6 +1,7 @@
 import { stitchAt } from "../stitch-words.ts";
 import type { Amount, ChainClause, CountsAs } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
+import { chainsOf, readMultiple } from "./multiples.ts";
 import { made, type Reading } from "./reading.ts";
 
 const CHAIN = "ch|chs|chain|chains|chained";
@@ -52,7 +53,7 @@ function countOfChains(reading: Reading): Counted | null {
   const { cursor } = reading;
   const start = cursor.at;
   const alone = readMultiple(reading);
-  if (alone) return { amount: { span: alone.span, values: [] }, multiple: alone };
+  if (alone) return { amount: { span: alone.span, values: [] }, multiple: chainsOf(alone) };
   if (cursor.isNumber()) {
     const amount = readAmount(reading);
     cursor.accept("-");
@@ -62,7 +63,7 @@ function countOfChains(reading: Reading): Counted | null {
   if (!cursor.accept(CHAIN)) return null;
   const word = cursor.spanFrom(cursor.at - 1);
   const multiple = readMultiple(reading);
-  if (multiple) return { amount: { span: multiple.span, values: [] }, multiple };
+  if (multiple) return { amount: { span: multiple.span, values: [] }, multiple: chainsOf(multiple) };
   cursor.accept("-");
   cursor.accept("of|as|about|approximately|together");
   cursor.accept("loosely|additional|another|a|further");
@@ -72,45 +73,6 @@ function countOfChains(reading: Reading): Counted | null {
   if (cursor.at === start + 1 && (cursor.isBoundary() || cursor.fits("turn|and turn")))
     return { amount: { span: word, values: [1] } };
   return null;
-}
-
-/** "a multiple of 8 + 5", "any multiple of 6 sts plus 1". */
-export function readMultiple(
-  reading: Reading,
-): { of: number; plus: number; span: { from: number; to: number } } | null {
-  return reading.cursor.attempt(() => {
-    const { cursor } = reading;
-    const start = cursor.at;
-    cursor.accept("in?");
-    cursor.accept("a|an|any|the");
-    if (!cursor.accept("multiple|multiples|mult of")) return null;
-    const of = readAmount(reading);
-    const size = of?.values[0];
-    if (!size) return null;
-    cursor.accept("st|sts|stitches|ch|chs");
-    let plus = 0;
-    if (cursor.accept("+|plus|and|add")) {
-      const extra = readAmount(reading);
-      if (!extra) return null;
-      plus = extra.values[0] ?? 0;
-      cursor.accept("st|sts|stitches|ch|chs|more");
-    }
-    const added = cursor.attempt(() => {
-      const bracketed = cursor.isOpener();
-      const close = cursor.partner[cursor.at] ?? -1;
-      cursor.accept("(|[|,|+|;");
-      cursor.accept("and");
-      if (!cursor.accept("add|plus|+")) return null;
-      const more = readAmount(reading);
-      if (!more || !cursor.accept("for|to the? base|foundation|turning|starting|beg? ch|chain")) return null;
-      if (bracketed) {
-        if (cursor.at !== close) return null;
-        cursor.at += 1;
-      }
-      return more.values[0] ?? 0;
-    });
-    return { of: size, plus: plus + (added ?? 0), span: cursor.spanFrom(start) };
-  });
 }
 
 /** "ch-2 sp" names a place; so does "3 ch sp". */

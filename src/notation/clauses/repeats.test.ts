@@ -72,6 +72,14 @@ describe("Repeats", () => {
       "(choice end-of-last-repeat {(star-repeat .. end-before 1 : (dc @ next 3 st) (ch 1)) (dc @ any tch)} {(star-repeat .. : (dc @ next 3 st) (ch 1)) (dc @ any tch)})",
     ],
     [
+      "*ch 2, sc in each of next 6 sts; rep from * across, omitting 4 sc at end of last rep",
+      "(star-repeat .. end-before 2 : (ch 2) (sc @ next each 2 st) (sc @ next each 4 st))",
+    ],
+    [
+      "*ch 1, hdc in each of next 3 sts; rep from *, ending hdc in each of last 3 sts",
+      "(choice ending-of-repeat {(star-repeat unsaid : (ch 1) (hdc @ next each 3 st)) (hdc @ last each 3 st)} {(star-repeat unsaid end-before 1 : (ch 1) (hdc @ next each 3 st)) (hdc @ last each 3 st)})",
+    ],
+    [
       "*(sc, ch 1) twice, sk 1; rep from * across",
       "(star-repeat .. : (bracket-repeat 2 : (sc) (ch 1)) (skip @ next 1 st))",
     ],

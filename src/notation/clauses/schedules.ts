@@ -313,6 +313,7 @@ export function readEven(reading: Reading): Clause | null {
     const { cursor } = reading;
     const start = cursor.at;
     let inPattern = false;
+    const startRow = readStartRow(reading) ?? undefined;
     if (cursor.acceptAny(KEEPING)) {
       inPattern = /patt?|pat\b/iu.test(cursor.wordsFrom(start));
       cursor.accept("throughout|correct|and|,");
@@ -338,7 +339,9 @@ export function readEven(reading: Reading): Clause | null {
     straight = cursor.acceptAny(STRAIGHT) || straight;
     const rowsFirst = readRowCount(reading);
     straight = cursor.acceptAny(STRAIGHT) || straight;
-    pattern = cursor.acceptAny(PATTERN) || (rowsFirst !== null && acceptNamedPattern(reading)) || pattern;
+    const plain = cursor.acceptAny(PATTERN);
+    const named = plain || !(rowsFirst !== null || verb) ? null : readNamedPattern(reading);
+    pattern = plain || named !== null || pattern;
     let stitch: string | undefined;
     if (rowsFirst || straight) {
       cursor.accept("in|of");
@@ -380,6 +383,8 @@ export function readEven(reading: Reading): Clause | null {
       rows: rows ?? undefined,
       until,
       inPattern: inPattern || pattern,
+      pattern: named ?? undefined,
+      startRow,
       stitch,
     });
   });
@@ -420,21 +425,46 @@ function stitchedRows(reading: Reading): { rows: Amount; stitch: string } | null
   });
 }
 
-/** "in Texture pattern", "of rib patt", "Stripe Patt": a pattern by its name. */
-function acceptNamedPattern(reading: Reading): boolean {
+/** "in Texture pattern", "of rib patt", "Stripe Patt": the name of a pattern, "" where the word stands alone. */
+function readNamedPattern(reading: Reading): string | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept("in|of the?");
+    const from = cursor.at;
+    for (let words = 0; words <= 3; words += 1) {
+      if (cursor.fits("pattern|patt|pat|patts|rib|ribbing|mesh", words)) {
+        cursor.at += words;
+        // A rib or a mesh is its own name; "pattern" is none.
+        const named = cursor.fits("rib|ribbing|mesh") ? 1 : 0;
+        cursor.at += named;
+        const name = cursor.wordsFrom(from).toLowerCase();
+        cursor.at += 1 - named;
+        cursor.accept("st|stitch");
+        return name;
+      }
+      if (!cursor.isWord(words) || (words > 0 && stitchAt(cursor, reading, words, false))) break;
+    }
+    return null;
+  });
+}
+
+/** "beginning with Row 4," before the rows of a pattern; "beg with a RS row" says no number. */
+function readStartRow(reading: Reading): Amount | null {
   const { cursor } = reading;
   const start = cursor.at;
-  cursor.accept("in|of the?");
-  for (let words = 0; words <= 3; words += 1) {
-    if (cursor.fits("pattern|patt|pat|patts|rib|ribbing|mesh", words)) {
-      cursor.at += words + 1;
-      cursor.accept("st|stitch");
-      return true;
-    }
-    if (!cursor.isWord(words) || stitchAt(cursor, reading, words, false)) break;
+  const found = cursor.attempt(() => {
+    if (!cursor.accept("beg|beginning|begin|starting|start with|at|on a|the?")) return null;
+    if (cursor.accept(`rs|ws|right|wrong side? ${ROW}`)) return { span: cursor.emptyHere(), values: [] };
+    if (!cursor.accept(ROW)) return null;
+    return readAmount(reading);
+  });
+  if (found) {
+    cursor.accept(",");
+    cursor.accept("and");
   }
-  cursor.at = start;
-  return false;
+  if (found && found.values.length === 0) return null;
+  if (!found) cursor.at = start;
+  return found;
 }
 
 /** "3 rows", "for 6 more rows", "another 4 rnds". */

@@ -1,6 +1,7 @@
 import type { Span } from "../../base/index.ts";
 import { stitchAt } from "../stitch-words.ts";
 import type { Clause, RepeatClause } from "../tree.ts";
+import { readAmount } from "./amounts.ts";
 import { readAside, readAtRowEnd, readStatement, readTalk, skipFiller } from "./asides.ts";
 import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brackets.ts";
 import { readChain, readCountsAs } from "./chains.ts";
@@ -483,7 +484,10 @@ class Sequence {
     const { cursor } = reading;
     return cursor.attempt(() => {
       cursor.accept(",|;|.");
-      if (!cursor.accept("ending|end|finishing|finish the? last rep|repeat with|in|by")) return null;
+      const omitted = this.omitsAtLast(repeat);
+      if (omitted) return omitted;
+      const last = cursor.accept("ending|end|finishing|finish the? last rep|repeat with|in|by");
+      if (!last && !cursor.accept("ending|end with?")) return null;
       const start = cursor.at;
       for (const read of [readChain, readWork, readSkip]) {
         cursor.at = start;
@@ -496,10 +500,43 @@ class Sequence {
           const endBefore = repeat.body.length - kept;
           if (endBefore > 0) options.push([{ ...repeat, endBefore }, ...tail]);
         }
-        options.push([repeat, ...tail]);
-        return [{ kind: "choice", span, form: "end-of-last-repeat", options }] satisfies Clause[];
+        if (last) {
+          options.push([repeat, ...tail]);
+          return [{ kind: "choice", span, form: "end-of-last-repeat", options }] satisfies Clause[];
+        }
+        // "..., 1 dc in each of next 2 dc; rep from *, ending 1 dc in each of last 2 dc" may say again how the last time ends.
+        if (!saysAgain(repeat.body.at(-1), tail[0]) || !options[0]) return null;
+        return [
+          { kind: "choice", span, form: "ending-of-repeat", options: [[repeat, ...tail], options[0]] },
+        ] satisfies Clause[];
       }
       return null;
+    });
+  }
+
+  /** "omitting 3 dc at end of last rep": the last time round makes so many fewer of its last stitches. */
+  private omitsAtLast(repeat: RepeatClause): readonly Clause[] | null {
+    const { reading } = this;
+    const { cursor } = reading;
+    return cursor.attempt(() => {
+      if (!cursor.accept("omitting|omit|leaving-out|less the? last?")) return null;
+      const count = readAmount(reading);
+      const omitted = stitchAt(cursor, reading, 0, false);
+      if (!count || !omitted) return null;
+      cursor.at += omitted.length;
+      if (!cursor.accept("at|on|from|in the? end? of|on|at? the? last|final rep|repeat|time")) return null;
+      const last = repeat.body.at(-1);
+      if (last?.kind !== "work" || last.stitch !== omitted.code || !last.target.count) return null;
+      const fewer = count.values.map((value) => value ?? 0);
+      const all = last.target.count;
+      const kept = all.values.map((value, at) => (value ?? 0) - (fewer[at] ?? fewer[0] ?? 0));
+      if (kept.some((value) => value <= 0)) return null;
+      const part = (values: readonly number[]): Clause => ({
+        ...last,
+        target: { ...last.target, count: { ...all, values } },
+      });
+      const body = [...repeat.body.slice(0, -1), part(kept), part(fewer)];
+      return [{ ...repeat, body, endBefore: body.length - 1 }];
     });
   }
 
@@ -563,6 +600,17 @@ function isOpening(clause: Clause): boolean {
   return (
     (clause.kind === "work" || clause.kind === "skip") &&
     (clause.target.ref === "first" || clause.target.ref === "same" || clause.target.from === "hook")
+  );
+}
+
+/** Whether the end of a row makes the same stitches as the end of its repeat, in its last places. */
+function saysAgain(repeated: Clause | undefined, ending: Clause | undefined): boolean {
+  return (
+    repeated?.kind === "work" &&
+    ending?.kind === "work" &&
+    repeated.stitch === ending.stitch &&
+    ending.target.ref === "last" &&
+    (repeated.target.count?.values[0] ?? 1) === (ending.target.count?.values[0] ?? 1)
   );
 }
 

@@ -16,6 +16,7 @@ describe("Places", () => {
     ["sc in the next 4 ch sps", "(sc @ next 4 sp)"],
     ["sc in ch.5 sp", "(sc @ next ch5-sp)"],
     ["sc in each sc and ch-1 sp across", "(sc @ each sc&ch1-sp ..)"],
+    ["hdc in every st across, including the ch-2 sps", "(hdc @ each st&ch2-sp ..)"],
     ["dc in top of beg ch-3", "(dc @ any tch3)"],
     ["dc in 3rd ch of turning ch", "(dc @ nth #3 ch of[@ any tch])"],
     ["hdc to marked st, sc in marked st", "(hdc @ each st ..to[@ any marked]) (sc @ any marked)"],

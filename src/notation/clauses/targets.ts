@@ -204,7 +204,7 @@ function readCore(reading: Reading, start: number): Target | null {
   if (draft.noun?.every) draft.each = true;
   readTail(reading, draft);
   bareChainIsTurning(reading, draft);
-  const and =
+  let and: readonly PlaceWord[] =
     draft.each || draft.ref === "each" || draft.ref === "every-other" ? readFurtherKinds(reading) : [];
   if (and.length > 0) readTail(reading, draft);
   const limited =
@@ -228,6 +228,7 @@ function readCore(reading: Reading, start: number): Target | null {
     takesMany(draft)
   )
     draft.ref = "each";
+  if (until?.at === "end" && and.length === 0) and = readIncluded(reading);
   if (until && !draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
   const ref = settleRef(draft);
   const target = {
@@ -247,6 +248,18 @@ function readCore(reading: Reading, start: number): Target | null {
     aside: undefined,
   };
   return made<Target>(target as never);
+}
+
+/** "across, including the ch-1 sps": said behind the way to go. */
+function readIncluded(reading: Reading): readonly PlaceWord[] {
+  const { cursor } = reading;
+  const found = cursor.attempt(() => {
+    cursor.accept(",");
+    if (!cursor.accept("including|incl|inclusive of? all? each? the?")) return null;
+    const noun = readNoun(reading);
+    return noun?.what.is === "space" ? [noun.what] : null;
+  });
+  return found ?? [];
 }
 
 /** "3rd of 3 ch", "3rd ch of ch-4": a chain named by its length and not as a space is the one the row began with. */

@@ -23,6 +23,7 @@ function treeOf(instructions: readonly Instruction[], text: string, sizes: reado
     abbreviations: [],
     notes: [],
     gauges: [],
+    multiples: [],
     materials: { span: SPAN, hooksMm: [], colours: [], notions: [] },
     others: [],
     sizeLists: [],
