@@ -1,4 +1,4 @@
-import { inGroup, lengthOf, type Place, stitchPlace } from "./place.ts";
+import { inColour, inGroup, lengthOf, type Place, stitchPlace } from "./place.ts";
 
 /** A stretch of an edge: the unit, so many times over. */
 export interface Run {
@@ -228,9 +228,19 @@ export class Cursor {
 /** Gathers the places that a row makes, folding like neighbours into runs. */
 export class EdgeMaker {
   private runs: Run[] = [];
+  /** Colour that what is added is made in; null: the one the row began in. */
+  colour: string | null = null;
 
   /** One place, so many times. */
   add(place: Place, times = 1): void {
+    this.push(this.dyed(place), times);
+  }
+
+  private dyed(place: Place): Place {
+    return this.colour === null || place.colour !== null ? place : inColour(place, this.colour);
+  }
+
+  private push(place: Place, times = 1): void {
     if (times <= 0) return;
     const last = this.runs[this.runs.length - 1];
     if (last && last.unit.length === 1 && last.unit[0] === place)
@@ -240,10 +250,15 @@ export class EdgeMaker {
 
   /** A unit of places, so many times. */
   addUnit(unit: readonly Place[], times: number): void {
+    this.addMade(this.colour === null ? unit : unit.map((place) => this.dyed(place)), times);
+  }
+
+  /** A unit of places that have their colours already. */
+  addMade(unit: readonly Place[], times: number): void {
     if (times <= 0 || unit.length === 0) return;
     const only = unit[0] as Place;
     if (unit.every((place) => place === only)) {
-      this.add(only, unit.length * times);
+      this.push(only, unit.length * times);
       return;
     }
     const last = this.runs[this.runs.length - 1];
@@ -276,8 +291,8 @@ export class EdgeMaker {
     const run = this.runs.pop();
     if (!run) return;
     if (run.times > 1) this.runs.push({ unit: run.unit, times: run.times - 1 });
-    for (const kept of run.unit.slice(0, -1)) this.add(kept);
-    this.add(place);
+    for (const kept of run.unit.slice(0, -1)) this.push(kept);
+    this.push(place);
   }
 
   sum(value: (place: Place) => number): number {

@@ -79,6 +79,8 @@ export class Hands {
   /** Code of the stitch last made, for "inc", "dec" and bare numbers. */
   lastStitch: string | null = null;
   loops: LoopWord | null = null;
+  /** Colour that the row begins in, where it says so. */
+  colour: string | null = null;
   /** Whether a stitch of this row stands already. */
   started = false;
   /** How the row's own chain stands: not yet, counted, not counted. */
@@ -229,8 +231,16 @@ export class Hands {
 
   /** A new row to add to; the caller puts the old one back. */
   freshOut(): EdgeMaker {
+    const { colour } = this.out;
     this.out = new EdgeMaker();
+    this.out.colour = colour;
     return this.out;
+  }
+
+  /** From here on the work is made in another colour; before the first stitch it is the row's own. */
+  changeColour(colour: string): void {
+    if (this.started || this.out.last || this.holding) this.out.colour = colour;
+    else this.colour = colour;
   }
 
   /** Works clauses into the place where the hook is, apart from the row. */
@@ -364,7 +374,11 @@ export class Hands {
         return;
       case "remark":
         throw new Unknowable("words that were not understood");
+      case "colour":
+        this.changeColour(clause.colour);
+        return;
       case "join-yarn":
+        if (clause.colour) this.changeColour(clause.colour);
         joinYarn(this, clause);
         return;
       case "evenly":
@@ -381,7 +395,6 @@ export class Hands {
       case "seam":
       case "hold":
       case "hook":
-      case "colour":
       case "facing":
       case "aside":
         return;
@@ -410,6 +423,7 @@ export class Hands {
     } = this;
     const position = cursor?.position();
     const runs: readonly Run[] = out.snapshot();
+    const { colour } = out;
     const troubles = this.troubles.length;
     const turned = { ...this.turned };
     const singly = { ...this.singly };
@@ -418,6 +432,7 @@ export class Hands {
       if (cursor && position) cursor.go(position);
       this.out = out;
       out.restore(runs);
+      out.colour = colour;
       Object.assign(this, {
         entered,
         lastStitch,

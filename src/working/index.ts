@@ -1,2 +1,11 @@
 export { workPattern } from "./work-pattern.ts";
-export type { WorkedLine, WorkedPattern, WorkedPiece, WorkedSample } from "./worked.ts";
+export type {
+  MadePiece,
+  MadeRow,
+  MadeStitches,
+  Making,
+  WorkedLine,
+  WorkedPattern,
+  WorkedPiece,
+  WorkedSample,
+} from "./worked.ts";

@@ -22,6 +22,12 @@ export function fabricSize(gauges: readonly GaugeStatement[]): FabricSize | null
   return null;
 }
 
+/** The length from the beginning of the piece that rows are worked to, cm; null where it is not told so. */
+export function lengthTold(work: PieceWork, until: Until | undefined): number | null {
+  if (!until?.measure || until.measure.unit === null || until.from === "other") return null;
+  return work.number(until.measure);
+}
+
 /**
  * Holds a length to be worked to against the rows worked so far: shaping that is longer already cannot end there.
  * Only where one gauge is written and the rows are known.

@@ -18,6 +18,7 @@ import type { PieceState, WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
 import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
+import { firstColour, lastColour } from "./row.ts";
 import { workRowList } from "./rows-again.ts";
 import {
   edgeOfSample,
@@ -265,6 +266,7 @@ export class Maker {
     const { work } = this;
     const { state } = work;
     const cut = cutSegments(clauses);
+    state.colour = firstColour(clauses) ?? state.colour;
     const claims = instruction.claims.filter((claim) => claim.ofRow === undefined);
     if (cut.countBehind?.count) claims.push(claimOf(cut.countBehind.count));
     const below = state.edge;
@@ -323,6 +325,7 @@ export class Maker {
   private endRow(instruction: Instruction, clauses: readonly Clause[]): LineOutcome {
     const { state } = this.work;
     const troubles: Trouble[] = [];
+    state.colour = lastColour(clauses) ?? state.colour;
     if (clauses.some((clause) => clause.kind === "join") && state.edge && state.rows.length > 0)
       this.work.closeLastRow();
     if (clauses.some((clause) => clause.kind === "fasten-off")) state.fastened = true;
@@ -358,7 +361,7 @@ export class Maker {
     const rows = first === null || last === null ? 1 : last - first + 1;
     const round = instruction.label?.is === "round";
     if (!edge.closed && !round) state.flips += rows;
-    work.addRow(instruction, instruction.clauses, edge, last, round, undefined, rows);
+    work.addRow(instruction, instruction.clauses, edge, last, round, { rows });
     state.turnPending = !edge.closed && !round;
     state.lastUnread = true;
     state.everUnread = true;

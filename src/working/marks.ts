@@ -10,7 +10,7 @@ export const isMarked = (place: Place): boolean => place.group?.startsWith(MARK)
 
 /** The same place with a marker in it. */
 export const marked = (place: Place): Place =>
-  placeOf(place.code, place.role, place.counted, place.chains, MARK);
+  placeOf(place.code, place.role, place.counted, place.chains, MARK, 0, 1, place.colour);
 
 /** Puts a marker into the stitch just made. Where the words say another place, the marker is found again only by luck; it is left out. */
 export function placeMarker(hands: Hands, clause: MarkerClause): void {

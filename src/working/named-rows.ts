@@ -77,5 +77,13 @@ export function rowTold(instruction: Instruction, clauses: readonly Clause[]): W
     strand: 0,
     singly: { front: 0, back: 0 },
     told: instruction.claims,
+    at: instruction.span.from,
+    rows: 1,
+    untilCm: null,
+    stitchesBefore: null,
+    colour: null,
+    begins: false,
+    onFoundation: false,
+    joined: false,
   };
 }

@@ -11,8 +11,8 @@ import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free
 import type { Table } from "./hands.ts";
 import { tellsKindsApart } from "./kinds-told.ts";
 import { nameKey } from "./named-rows.ts";
-import { PieceState } from "./piece.ts";
-import { type RowAfter, type RowBefore, workRow } from "./row.ts";
+import { PieceState, type WorkedRow } from "./piece.ts";
+import { firstColour, type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
 import type { SampleWidth } from "./samples.ts";
 import { facingOf } from "./segments.ts";
@@ -70,7 +70,7 @@ export class PieceWork {
     /** The pieces before, last first: loops that they left free may be worked into. */
     private readonly before: () => readonly PieceState[] = () => [],
   ) {
-    this.state = new PieceState(name);
+    this.state = new PieceState(name, at);
     this.section = { name, at };
   }
 
@@ -129,14 +129,28 @@ export class PieceWork {
       misnamed: after.misnamed,
       startFlips: start.flips,
     };
-    if (after.foundation) state.foundation = after.foundation;
+    // "Rows 5-6 (B): rep Rows 1 and 2" is worked in B whatever those rows say.
+    const called = label?.colour ?? (again && firstColour(instruction.clauses));
+    const colour = called ?? after.colour ?? state.colour;
+    if (after.foundation) {
+      state.foundation = after.foundation;
+      state.foundations.push({ edge: after.foundation, colour, at: instruction.span.from });
+    }
+    state.colour = (again && called) || (after.colourAfter ?? colour);
     if (!after.made && after.edge !== null) return { ...done, made: this.moveOn(after, clauses) };
     const total = after.edge === null ? this.printedTotal(claims, start.edge) : null;
     const edge = after.edge ?? (total === null ? UNKNOWN_EDGE : trustedEdge(total, round || after.joined));
     state.flips = start.flips;
     state.strand = start.strand;
     if (after.mainStitch && hasStitch(after.mainStitch)) state.mainStitch = stitchOf(after.mainStitch).family;
-    this.addRow(instruction, clauses, edge, number, round, after.singly);
+    const first = start.edge?.runs[0]?.unit[0];
+    this.addRow(instruction, clauses, edge, number, round, {
+      singly: after.singly,
+      colour,
+      begins: state.fastened || clauses.some((clause) => clause.kind === "join-yarn"),
+      onFoundation: first?.role === "foundation",
+      joined: after.joined,
+    });
     state.lastSide = label?.side ?? null;
     if (after.held) state.held.push({ edge: after.held, row: number, side: label?.side ?? null });
     state.turnPending = after.turnsAfter > 0;
@@ -207,8 +221,7 @@ export class PieceWork {
     edge: Edge,
     number: number | null,
     round: boolean,
-    singly = { front: 0, back: 0 },
-    rows = 1,
+    more: Partial<WorkedRow> = {},
   ): void {
     const { state, section } = this;
     state.rows.push({
@@ -222,13 +235,22 @@ export class PieceWork {
       edge,
       flips: state.flips,
       strand: state.strand,
-      singly,
+      singly: { front: 0, back: 0 },
+      at: instruction.span.from,
+      rows: 1,
+      untilCm: null,
+      stitchesBefore: null,
+      colour: state.colour,
+      begins: false,
+      onFoundation: false,
+      joined: false,
+      ...more,
     });
     state.edge = edge;
     state.number = number;
     state.ring = false;
     state.begin = null;
-    if (state.rowsWorked !== null) state.rowsWorked += rows;
+    if (state.rowsWorked !== null) state.rowsWorked += more.rows ?? (more.rows === null ? 0 : 1);
   }
 
   /** The printed total of a row, where there is one. */

@@ -26,6 +26,29 @@ export interface WorkedRow {
   readonly singly: { readonly front: number; readonly back: number };
   /** What is printed of a row that was told under a name before it is worked: "2 sts increased". */
   readonly told?: readonly Claim[];
+  /** Where the words of its instruction begin. */
+  readonly at: number;
+  /** Rows told as a whole stand as one; null where a measure alone says how many. */
+  readonly rows: number | null;
+  /** Length of the piece at its end, cm, where a measure alone says how many rows. */
+  readonly untilCm: number | null;
+  /** Stitches of the first of several rows that are shaped on their way; null where all are alike. */
+  readonly stitchesBefore: number | null;
+  /** Colour it begins in; null where none was named so far. */
+  readonly colour: string | null;
+  /** A yarn was joined for it. */
+  readonly begins: boolean;
+  /** Chains that the row stands on at its start belong to the foundation. */
+  readonly onFoundation: boolean;
+  /** A slip stitch closed it. */
+  readonly joined: boolean;
+}
+
+/** A chain that a piece begins with. */
+export interface Foundation {
+  readonly edge: Edge;
+  readonly colour: string | null;
+  readonly at: number;
 }
 
 /** A part of an edge left for later. */
@@ -65,6 +88,10 @@ export class PieceState {
   foundation: Edge | null = null;
   /** The sample that the piece is worked on, where the text leaves its width open. */
   sample: Sample | null = null;
+  /** Every foundation chain made for the piece. */
+  foundations: Foundation[] = [];
+  /** Colour in hand; null where none was named so far. */
+  colour: string | null = null;
   ring = false;
   held: HeldEdge[] = [];
   mainStitch = "sc";
@@ -77,7 +104,11 @@ export class PieceState {
   /** Rows that were worked, all told, for the places along the side; null where a measure made the number unknown. */
   rowsWorked: number | null = 0;
 
-  constructor(readonly name: string) {}
+  constructor(
+    readonly name: string,
+    /** Which heading of the pattern it begins under. */
+    readonly at: number,
+  ) {}
 
   /** Whether the last row went round. */
   get wasRound(): boolean {
@@ -96,6 +127,8 @@ export class PieceState {
     this.strand = last.strand;
     this.turnPending = !last.round;
     this.foundation = other.foundation;
+    this.foundations = [...this.foundations, ...other.foundations];
+    this.colour = last.colour;
     this.rowsWorked = untilSection === null ? other.rowsWorked : this.rows.length;
     this.mainStitch = other.mainStitch;
     this.held = untilSection === null ? [...other.held] : [];

@@ -37,6 +37,8 @@ export interface Place {
   /** Index in the group and how many places the group has. */
   readonly groupAt: number;
   readonly groupSize: number;
+  /** Colour it was made in, where that is not the colour its row began in. */
+  readonly colour: string | null;
 }
 
 const interned = new Map<string, Place>();
@@ -50,11 +52,12 @@ export function placeOf(
   group: string | null = null,
   groupAt = 0,
   groupSize = 1,
+  colour: string | null = null,
 ): Place {
-  const key = `${code}|${role}|${counted ? 1 : 0}|${chains}|${group ?? "\u0000"}|${groupAt}|${groupSize}`;
+  const key = `${code}|${role}|${counted ? 1 : 0}|${chains}|${group ?? "\u0000"}|${groupAt}|${groupSize}|${colour ?? "\u0000"}`;
   const known = interned.get(key);
   if (known) return known;
-  const place: Place = { id: interned.size, code, role, chains, counted, group, groupAt, groupSize };
+  const place: Place = { id: interned.size, code, role, chains, counted, group, groupAt, groupSize, colour };
   interned.set(key, place);
   return place;
 }
@@ -70,7 +73,13 @@ export const UNKNOWN_PLACE: Place = placeOf("?", "unknown", true);
 
 /** The same place as a member of a group of places made in one go. */
 export function inGroup(place: Place, group: string, at: number, size: number): Place {
-  return placeOf(place.code, place.role, place.counted, place.chains, group, at, size);
+  return placeOf(place.code, place.role, place.counted, place.chains, group, at, size, place.colour);
+}
+
+/** The same place in a colour of its own. */
+export function inColour(place: Place, colour: string): Place {
+  const { code, role, counted, chains, group, groupAt, groupSize } = place;
+  return placeOf(code, role, counted, chains, group, groupAt, groupSize, colour);
 }
 
 /** How much of an edge it fills, counting every chain of a run: the measure by which positions are compared. */

@@ -150,14 +150,15 @@ function once(
   } finally {
     hands.inRepeat--;
     hands.out = outer;
+    outer.colour = made.colour;
   }
   const unit = made.snapshot();
   let turns = 1;
   if (cursor && cursor === hands.cursor && before && hands.troubles.length === troubles)
     turns += moreTurns(cursor, before, leftBefore, most - 1, limitLeft, spare);
   const places = flattenShort(unit);
-  if (places) outer.addUnit(places, turns);
-  else for (let turn = 0; turn < turns; turn++) for (const run of unit) outer.addUnit(run.unit, run.times);
+  if (places) outer.addMade(places, turns);
+  else for (let turn = 0; turn < turns; turn++) for (const run of unit) outer.addMade(run.unit, run.times);
   return turns;
 }
 

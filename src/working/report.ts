@@ -9,7 +9,7 @@ import type { WorkedLine, WorkedPattern } from "./worked.ts";
 import type { WorkedSizes } from "./worked-sizes.ts";
 
 /** Puts the sizes side by side: one line an instruction, one finding for the same trouble of several sizes. */
-export function reportWork(work: WorkedSizes, choices: Choices): WorkedPattern {
+export function reportWork(work: WorkedSizes, choices: Choices): Omit<WorkedPattern, "made"> {
   const { tree, placed } = work;
   const sides = settleAllSides(work);
   const findings: Finding[] = [];

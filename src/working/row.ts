@@ -43,6 +43,9 @@ export interface RowAfter {
   readonly lace: boolean;
   readonly misnamed: Hands["misnamed"];
   readonly mainStitch: string | null;
+  /** Colour that the row begins in, and that in hand at its end, where the row says so. */
+  readonly colour: string | null;
+  readonly colourAfter: string | null;
 }
 
 /** Works the clauses of one row. Never throws on the designer's text. */
@@ -85,6 +88,8 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     lace: hands.lace,
     misnamed: hands.misnamed,
     mainStitch: hands.lastStitch,
+    colour: hands.colour,
+    colourAfter: stuck || unknown !== null ? lastColour(clauses) : (hands.out.colour ?? hands.colour),
   };
 }
 
@@ -120,6 +125,23 @@ function restOfEdge({ cursor }: Hands): Edge | null {
 
 function restOfChains(place: Place, used: number): Place {
   return placeOf(place.code, place.role, place.counted, place.chains - used);
+}
+
+/** The last colour that clauses name. */
+export function lastColour(clauses: readonly Clause[]): string | null {
+  const named = clauses.filter((clause) => clause.kind === "colour" || clause.kind === "join-yarn");
+  return named.findLast((clause) => clause.colour)?.colour ?? null;
+}
+
+/** The colour that clauses name before any stitch: "With B, rep Rows 1 and 2". */
+export function firstColour(clauses: readonly Clause[]): string | null {
+  for (const clause of clauses) {
+    if (clause.kind === "colour" || (clause.kind === "join-yarn" && clause.colour))
+      return clause.colour ?? null;
+    if (!["aside", "hook", "facing", "turn", "marker", "loops", "join-yarn"].includes(clause.kind))
+      return null;
+  }
+  return null;
 }
 
 /** A row that could not be finished is taken to end as its words say. */

@@ -1,6 +1,6 @@
 import type { Claim, Instruction, Label, RepeatRowsClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
-import { rowsToMeasure } from "./lengths.ts";
+import { lengthTold, rowsToMeasure } from "./lengths.ts";
 import type { WorkedRow } from "./piece.ts";
 import type { PieceWork } from "./piece-work.ts";
 import type { PatternRows } from "./plan.ts";
@@ -80,6 +80,8 @@ export function workRowsAgain(
     },
   );
   if (open) {
+    const last = state.rows.pop();
+    if (last) state.rows.push({ ...last, rows: null, untilCm: lengthTold(work, clause.until) });
     state.number = null;
     state.rowsWorked = null;
     state.strand++;

@@ -1,7 +1,7 @@
 import type { EvenClause, Instruction, ScheduleClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
-import { rowsToMeasure } from "./lengths.ts";
+import { lengthTold, rowsToMeasure } from "./lengths.ts";
 import type { WorkedRow } from "./piece.ts";
 import type { PieceWork } from "./piece-work.ts";
 import { stitchPlace, UNKNOWN_PLACE } from "./place.ts";
@@ -34,14 +34,16 @@ export function workEven(
   if (clause.until?.measure) rowsToMeasure(work, clause.until, troubles);
   if (rows === 0) return { rows: 0, unknown: null };
   if (!state.edge || isUnknown(state.edge)) {
-    addRows(work, instruction, UNKNOWN_EDGE, rows);
+    addRows(work, instruction, UNKNOWN_EDGE, rows, { untilCm: lengthTold(work, clause.until) });
     return { rows, unknown: "the edge is not known" };
   }
   const patterned = workPatternRows(work, instruction, clause, rows, pattern);
   if (patterned) return patterned;
   const stitches = countStitches(state.edge).stitches;
   const place = clause.inPattern ? UNKNOWN_PLACE : stitchPlace(clause.stitch ?? state.mainStitch);
-  addRows(work, instruction, new Edge([{ unit: [place], times: stitches }], state.edge.closed), rows);
+  addRows(work, instruction, new Edge([{ unit: [place], times: stitches }], state.edge.closed), rows, {
+    untilCm: rows === null ? lengthTold(work, clause.until) : null,
+  });
   return { rows, unknown: null };
 }
 
@@ -139,13 +141,19 @@ export function workSchedules(
     after > 0
       ? new Edge([{ unit: [stitchPlace(state.mainStitch)], times: after }], state.edge?.closed ?? false)
       : UNKNOWN_EDGE;
-  addRows(work, instruction, edge, rows);
+  addRows(work, instruction, edge, rows, { stitchesBefore: before });
   for (const clause of clauses) if (clause.until?.measure) rowsToMeasure(work, clause.until, troubles);
   return { rows, unknown: null };
 }
 
 /** Puts so many rows onto the piece as one, since only the last of them has a place to be worked into. */
-function addRows(work: PieceWork, instruction: Instruction, edge: Edge, rows: number | null): void {
+function addRows(
+  work: PieceWork,
+  instruction: Instruction,
+  edge: Edge,
+  rows: number | null,
+  more: Partial<WorkedRow> = {},
+): void {
   const { state } = work;
   const closed = edge.closed || (state.edge?.closed ?? false);
   if (rows === null) {
@@ -160,8 +168,7 @@ function addRows(work: PieceWork, instruction: Instruction, edge: Edge, rows: nu
     edge,
     number,
     closed,
-    undefined,
-    rows ?? 0,
+    { ...more, rows },
   );
   state.turnPending = !closed;
   state.fastened = false;

@@ -2,6 +2,7 @@ import type { Definition, PatternTree } from "../notation/index.ts";
 import { type Choices, settleChoices } from "./choices.ts";
 import { chainsByNotes } from "./counting.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
+import { makingOf } from "./making.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
 import type { SampleWidth } from "./samples.ts";
@@ -56,6 +57,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   );
   return {
     ...report,
+    made: makingOf(tree, settled.outcome.pieces),
     findings: [
       ...report.findings,
       ...undecided.map((form) => sayUndecided(tree, form, settled.choices)),

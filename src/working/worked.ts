@@ -43,10 +43,55 @@ export interface WorkedPiece {
   readonly lines: readonly WorkedLine[];
 }
 
+/** So many stitches of one kind in one colour. */
+export interface MadeStitches {
+  /** Dictionary code or special stitch of the pattern; "ch" for each chain; "?" where the kind is not told. */
+  readonly kind: string;
+  /** As the pattern names it; null where none was named so far. */
+  readonly colour: string | null;
+  readonly count: number;
+}
+
+/** A row as it was made, or several alike told as a whole: what the yarn went into. */
+export interface MadeRow {
+  /** Where the words of its instruction begin: the span of its line. */
+  readonly at: number;
+  /** The heading it stands under. */
+  readonly section: string;
+  /** How many rows; null where a measure alone says it. */
+  readonly rows: number | null;
+  /** Length of the piece from its beginning after the last of them, cm, where a measure says it. */
+  readonly untilCm: number | null;
+  /** Stitches across, on average over the rows; null where they are not known. */
+  readonly stitches: number | null;
+  /** What one row is made of, its turning chains and joins with it. */
+  readonly made: readonly MadeStitches[];
+  /** The yarn was joined anew for it. */
+  readonly begins: boolean;
+}
+
+/** A piece as it was made in one size. */
+export interface MadePiece {
+  /** The foundation chains, joined to no row; the yarn begins at each. */
+  readonly chains: readonly MadeStitches[];
+  readonly rows: readonly MadeRow[];
+}
+
+/** One piece in every size. */
+export interface Making {
+  readonly name: string;
+  /** How many of it are made: "make 2". */
+  readonly times: PerSize<number>;
+  /** null where the size does not make it. */
+  readonly made: PerSize<MadePiece | null>;
+}
+
 /** Everything a maker's hands found out about a pattern. */
 export interface WorkedPattern {
   readonly sizes: readonly string[];
   readonly pieces: readonly WorkedPiece[];
+  /** The pieces of the garment, what each row of them is made of, in every size. */
+  readonly made: readonly Making[];
   readonly findings: readonly Finding[];
   /** Choices made once for the whole document, each in a sentence: "The ch 3 at the start of a row counts as a dc." */
   readonly conventions: readonly string[];

@@ -114,10 +114,20 @@ export function colourHere(reading: Reading, ahead = 0): number {
     /^\p{Lu}$/u.test(token.text) &&
     (token.text !== "A" ||
       cursor.isBoundary(ahead + 1) ||
-      cursor.fits("in|with|and|to|at|on|for|of", ahead + 1) > 0)
+      cursor.fits("in|with|and|to|at|on|for|of", ahead + 1) > 0 ||
+      isYarnA(reading, ahead))
   )
     return 1;
   return 0;
+}
+
+/** "With A sc in next 3 sts": a capital in the middle of words in small letters, right before a stitch. */
+function isYarnA(reading: Reading, ahead: number): boolean {
+  const { cursor } = reading;
+  const before = cursor.tokens[cursor.at + ahead - 1];
+  if (before?.is !== "word" || !/^[Ww]ith$|^[Uu]sing$/u.test(before.text)) return false;
+  const stitch = stitchAt(cursor, reading, ahead + 1, false);
+  return stitch !== null && stitch.code !== "sl st";
 }
 
 const NAMERS = new Set([

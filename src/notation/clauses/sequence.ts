@@ -150,6 +150,7 @@ class Sequence {
       const start = cursor.at;
       const found = read(reading);
       if (found && cursor.at > start) {
+        if (read === readColour && this.namesColourOfLast(found as Clause, start)) return;
         this.push(Array.isArray(found) ? (found as readonly Clause[]) : [found as Clause]);
         return;
       }
@@ -163,6 +164,18 @@ class Sequence {
 
   private push(clauses: readonly Clause[]): void {
     this.out.push(...clauses);
+  }
+
+  /** "Sc in next 3 sts with A,": a colour named right behind a stitch is what that stitch is made in, so it goes before. */
+  private namesColourOfLast(found: Clause, start: number): boolean {
+    const { cursor } = this.reading;
+    const last = this.out.at(-1);
+    const [word, before] = [cursor.tokens[start], cursor.tokens[start - 1]];
+    if (found.kind !== "colour" || last?.kind !== "work" || before?.is === "mark" || !cursor.isBoundary())
+      return false;
+    if (word?.is !== "word" || !/^(?:with|using|in)$/u.test(word.norm)) return false;
+    this.out.splice(-1, 1, found, last);
+    return true;
   }
 
   private talk(): boolean {
