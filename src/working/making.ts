@@ -42,14 +42,17 @@ function timesOf(tree: PatternTree, at: number, size: number): number {
 function madeOf(piece: PieceState): MadePiece {
   return {
     chains: piece.foundations.flatMap(({ edge, colour }) => stitchesOf(edge, colour, false)),
-    rows: piece.rows.map(rowOf),
+    // On a sample nobody knows how wide the piece will be.
+    rows: piece.rows.map((row) => (piece.sample ? { ...rowOf(row), stitches: null, made: [] } : rowOf(row))),
   };
 }
 
 function rowOf(row: WorkedRow): MadeRow {
   const { edge, at, section, rows, untilCm, begins, colour, joined, stitchesBefore } = row;
   const known = !isUnknown(edge);
-  const last = known ? countStitches(edge).stitches : null;
+  // Chains between stitches fill the row as stitches do.
+  const { stitches: counted, chains } = countStitches(edge);
+  const last = known ? counted + chains : null;
   // Rows that are shaped on their way are taken at their mean.
   const stitches = last === null || stitchesBefore === null ? last : (stitchesBefore + last) / 2;
   const made = known ? stitchesOf(edge, colour, row.onFoundation) : [];

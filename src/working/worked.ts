@@ -62,7 +62,7 @@ export interface MadeRow {
   readonly rows: number | null;
   /** Length of the piece from its beginning after the last of them, cm, where a measure says it. */
   readonly untilCm: number | null;
-  /** Stitches across, on average over the rows; null where they are not known. */
+  /** Stitches across with the chains between them, on average over the rows; null where they are not known. */
   readonly stitches: number | null;
   /** What one row is made of, its turning chains and joins with it. */
   readonly made: readonly MadeStitches[];
