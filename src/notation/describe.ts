@@ -260,7 +260,7 @@ function rows(value: RowsMeant): string {
 function until(value: Until | undefined): Word {
   if (!value) return undefined;
   const words: Word[] = [
-    "until",
+    value.more ? "for" : "until",
     value.measure && `${amount(value.measure)}cm`,
     value.from && `from-${value.from}`,
     value.rows && `${amount(value.rows)} rows`,

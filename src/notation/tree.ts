@@ -336,8 +336,9 @@ export interface Until {
   readonly measure?: Measure;
   /** What the measure is taken from: the beginning of the piece or another stated place. */
   readonly from?: "beginning" | "other";
-  /** "until 26 rows have been worked". */
+  /** "until 26 rows have been worked"; with `more`, "for 14 rows", counted from here on. */
   readonly rows?: Amount;
+  readonly more?: boolean;
   /** "until 20 sts rem". */
   readonly stitches?: Amount;
   /** "ending with a WS row", "end Row 5". */

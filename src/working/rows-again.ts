@@ -59,6 +59,7 @@ export function workRowsAgain(
   let open = false;
   if (count !== null) rows = count;
   else if (times !== null) rows = times * cycle.length;
+  else if (untilRows !== null && clause.until?.more) rows = untilRows;
   else if (untilRows !== null && state.number !== null) rows = Math.max(0, untilRows - state.number);
   else if (untilStitches !== null) rows = MOST_ROWS;
   else if (clause.until?.measure) {

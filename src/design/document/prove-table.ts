@@ -10,7 +10,13 @@ import { finishedMeasures } from "./finished.ts";
 import { readTable } from "./read-table.ts";
 import { findTable } from "./table.ts";
 import { settleTableAnswers } from "./table-answers.ts";
-import { countFindings, missFindings, pictureFindings, unknownCounts } from "./table-findings.ts";
+import {
+  countFindings,
+  missFindings,
+  pictureFindings,
+  rowFindings,
+  unknownCounts,
+} from "./table-findings.ts";
 import { wearabilityOf } from "./wearability.ts";
 import { readWorkedCounts, type WorkedCount } from "./worked-counts.ts";
 
@@ -53,6 +59,7 @@ export function proveTable(table: DesignTable, tree: PatternTree, worked: Worked
   const settled = settleTableAnswers(table, [
     ...table.findings,
     ...broken,
+    ...rowFindings(table, read),
     ...missFindings(table, finished),
     ...wearabilityOf(table, finished),
     // Where counts break their rules, that is said; a better choice then says nothing more.

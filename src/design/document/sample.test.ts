@@ -34,20 +34,10 @@ describe("the sample agrees with itself however it is asked", () => {
     expect(numbers(design)).toEqual(numbers(byHand));
   });
 
-  it("has each count as written where rows say it", () => {
-    const worked = design.counts?.filter(({ from }) => from === "rows") ?? [];
-    expect(worked.map(({ name }) => name)).toEqual(
-      expect.arrayContaining([
-        "rib sts",
-        "body sts",
-        "body rows",
-        "chest sts",
-        "armhole rows",
-        "sleeve top sts",
-        "neckband sts",
-      ]),
-    );
-    for (const { name, values, worked: made } of worked) expect(made, name).toEqual(values);
+  it("has every count as written come out of the rows", () => {
+    expect(design.counts?.filter(({ from }) => from !== "rows")).toEqual([]);
+    expect(design.counts?.length).toBeGreaterThan(20);
+    for (const { name, values, worked } of design.counts ?? []) expect(worked, name).toEqual(values);
   });
 
   it("makes the finished measurements that the text prints, to the half centimetre it prints them in", () => {

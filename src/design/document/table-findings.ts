@@ -1,4 +1,4 @@
-import { type Finding, namesOf, type Span } from "../../base/index.ts";
+import { type Finding, namesOf, type Span, valueAt } from "../../base/index.ts";
 import { breaksOf, nearestName, plainName, type WrittenCounts } from "../../sizing/index.ts";
 import {
   countBreaksRule,
@@ -6,9 +6,11 @@ import {
   missesPlan,
   nameUnknown,
   pictureWithoutWords,
+  rowsComeOtherwise,
 } from "../findings/index.ts";
 import type { DesignTable } from "./document.ts";
 import type { FinishedMeasure } from "./finished.ts";
+import type { WorkedCount } from "./worked-counts.ts";
 
 const at = (span: Span, sizes: readonly number[] = []) => ({ span, piece: null, row: null, sizes });
 
@@ -46,6 +48,26 @@ export function countFindings(table: DesignTable): Finding[] {
     ];
   });
   return [...missing, ...broken];
+}
+
+/** Rows that are told to be so many in all, "{sleeve rows} rows", and are not. */
+export function rowFindings(table: DesignTable, read: readonly WorkedCount[]): Finding[] {
+  return table.counts.flatMap(({ name, of, values }, index) => {
+    const { worked, places } = read[index] ?? { worked: [], places: [] };
+    const [place] = places;
+    if (of !== "rows" || values === null || place === undefined) return [];
+    const sizes = worked.flatMap((rows, size) => {
+      const written = valueAt(values, size) ?? null;
+      return rows === null || written === null || rows === written ? [] : [size];
+    });
+    if (sizes.length === 0) return [];
+    const cases = sizes.map((size) => ({
+      size: table.sizes[size] ?? "",
+      written: valueAt(values, size) as number,
+      worked: worked[size] as number,
+    }));
+    return [rowsComeOtherwise.at(at(place, sizes), { count: name, cases })];
+  });
 }
 
 /** Finished body measurements that miss the plan by more than half of the step to the next size (trade handbook, 2.5). */

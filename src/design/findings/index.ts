@@ -13,6 +13,7 @@ export { type Facts as MeasuresInCircleFacts, measuresInCircle } from "./measure
 export { type Facts as MissesPlanFacts, missesPlan } from "./misses-plan.ts";
 export { type Facts as NameUnknownFacts, nameUnknown } from "./name-unknown.ts";
 export { type Facts as PictureWithoutWordsFacts, pictureWithoutWords } from "./picture-without-words.ts";
+export { type Facts as RowsComeOtherwiseFacts, rowsComeOtherwise } from "./rows-come-otherwise.ts";
 export { type Facts as RulesCannotHoldFacts, rulesCannotHold } from "./rules-cannot-hold.ts";
 export { type Facts as ShoulderOffFacts, shoulderOff } from "./shoulder-off.ts";
 export { type Facts as StretchNotMeasuredFacts, stretchNotMeasured } from "./stretch-not-measured.ts";

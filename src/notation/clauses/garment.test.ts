@@ -19,7 +19,7 @@ describe("What garments say beyond single rows", () => {
     ],
     [
       "Work Rows 1 and 2 alternately for 14 more rows, ending with a WS row.",
-      "(rows 1,2 until 14 rows end-WS)",
+      "(rows 1,2 for 14 rows end-WS)",
     ],
     ["Rep last 4 rows 3 times more, then the 2nd and 3rd rows once.", "(rows last 4 x3) (rows 2,3 x1)"],
     ["sc in the underside of each of 14 (16, 18) ch", "(sc @ next each 14/16/18 foundation)"],

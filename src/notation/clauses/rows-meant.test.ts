@@ -27,6 +27,8 @@ describe("Rows by reference and by measure", () => {
     ],
     ["Rep Row 4 until 20 (24, 28) sts rem.", "(rows 4 until 20/24/28 sts)"],
     ["Rep Rows 1 and 2 for a total of 12 rows", "(rows 1,2 until 12 rows)"],
+    ["Rep Rows 1 and 2 for 12 (14, 16) more rows", "(rows 1,2 for 12/14/16 rows)"],
+    ["Rep Rows 1 and 2 until 6 more rows have been worked", "(rows 1,2 for 6 rows)"],
     [
       "work even until piece measures 28 cm from beg, end Row 5",
       "(even until 28cm from-beginning end-row 5)",

@@ -302,6 +302,7 @@ export function readUntil(reading: Reading): Until | null {
       measure: body.measure,
       from: body.from,
       rows: body.rows,
+      more: body.more ? true : undefined,
       stitches: body.stitches,
       endingSide: ending?.side,
       endingRow: ending?.row ?? body.endingRow,
@@ -313,6 +314,7 @@ interface What {
   measure?: Until["measure"];
   from?: Until["from"];
   rows?: Amount;
+  more?: boolean;
   stitches?: Amount;
   endingRow?: Amount;
 }
@@ -353,7 +355,8 @@ function untilWhat(reading: Reading): What | null {
   cursor.accept("a total of") || cursor.accept("a");
   const amount = readAmount(reading);
   if (amount) {
-    cursor.accept("more|total");
+    const more = cursor.accept("more");
+    cursor.accept("total");
     if (cursor.accept(`${ROW}`)) {
       if (!cursor.accept("of pattern|patt|pat") && cursor.accept("of")) readNoun(reading);
       cursor.accept("in all|total|length? have|are been? done|worked|completed|made|complete|finished") ||
@@ -361,7 +364,7 @@ function untilWhat(reading: Reading): What | null {
         cursor.accept("from the? beg|beginning|start") ||
         cursor.accept("in all|total") ||
         cursor.accept("total|altogether|done|worked");
-      return { rows: amount };
+      return { rows: amount, more };
     }
     const noun = readNoun(reading);
     cursor.accept("are|is|have? been?");
@@ -401,7 +404,8 @@ function acceptSubject(reading: Reading): boolean {
 function forWhat(reading: Reading): What | null {
   const { cursor } = reading;
   cursor.accept("the|a|an|another|about|approximately|approx|next|all");
-  cursor.accept("total of") || cursor.accept("total|next|additional|rem|remaining");
+  const total = cursor.accept("total of|total");
+  cursor.accept("next|additional|rem|remaining");
   cursor.accept("of");
   const measure = readMeasure(reading);
   if (measure) {
@@ -410,10 +414,12 @@ function forWhat(reading: Reading): What | null {
   }
   const rows = readAmount(reading);
   if (!rows) return null;
-  cursor.accept("more|further|additional|total|consecutive|following|pattern");
+  const inAll = cursor.accept("total");
+  cursor.accept("more|further|additional|consecutive|following|pattern");
   if (!cursor.accept(ROW)) return null;
-  cursor.accept("more|total|in all|total|pattern|patt?");
-  return { rows };
+  const altogether = cursor.accept("total|in all|total");
+  cursor.accept("more|pattern|patt?");
+  return { rows, more: !(total || inAll || altogether) };
 }
 
 /** ", ending with a WS row", "end Row 5", "ending on row 4 of pattern", "end on right side". */

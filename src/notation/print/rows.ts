@@ -80,7 +80,8 @@ export function printUntil(until: Until, setting: Setting): string {
       `until piece measures ${printMeasure(until.measure)}${until.from === "beginning" ? " from beg" : ""}`,
     );
   }
-  if (until.rows) parts.push(`until ${printAmount(until.rows)} ${rowWord(setting)}s have been worked`);
+  if (until.rows && until.more) parts.push(`for ${printAmount(until.rows)} more ${rowWord(setting)}s`);
+  else if (until.rows) parts.push(`until ${printAmount(until.rows)} ${rowWord(setting)}s have been worked`);
   if (until.stitches) parts.push(`until ${printAmount(until.stitches)} sts remain`);
   if (!until.measure && until.from === "other" && setting.own)
     return lead(setting.own(until.span).replace(/^[,;\s]+/u, ""));
