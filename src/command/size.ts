@@ -52,13 +52,14 @@ export function sizesJson(proof: DesignProved) {
     sizes: proof.sizes,
     proven: choice?.best ?? false,
     gap: thousandth(choice?.gap ?? null),
-    measurements: proof.finished.map(({ name, wanted, made, missed, plusMinus, from }) => ({
+    measurements: proof.finished.map(({ name, wanted, made, missed, plusMinus, hanging, from }) => ({
       name,
       unit: "cm",
       wanted: wanted.map(thousandth),
       made: made.map(thousandth),
       missed: missed.map(thousandth),
       plusMinus: plusMinus.map(thousandth),
+      hanging: hanging?.map(thousandth) ?? null,
       from,
     })),
     counts: proof.counts.map(({ name, values, multiple, remainder, worked, from }) => ({
@@ -131,7 +132,7 @@ const FROM = { rows: "", trust: ", on trust", table: ", from the table" } as con
 
 /** Wanted, made, missed and plus-or-minus of every measurement. */
 export function setMeasures({ finished, sizes }: DesignProved, width: number, paint: Paint): string[] {
-  const lines = finished.flatMap(({ name, wanted, made, missed, plusMinus, from }): SizeLine[] => {
+  const lines = finished.flatMap(({ name, wanted, made, missed, plusMinus, hanging, from }): SizeLine[] => {
     if (made.every((cm) => cm === null))
       return [
         { label: `${name}: wanted`, values: wanted.map(cmOf) },
@@ -139,6 +140,7 @@ export function setMeasures({ finished, sizes }: DesignProved, width: number, pa
       ];
     return [
       { label: `${name}${FROM[from ?? "rows"]}`, values: made.map(cmOf) },
+      ...(hanging ? [{ label: "by hanging", values: hanging.map(missOf), tone: "more" as const }] : []),
       { label: "wanted", values: wanted.map(cmOf), tone: "more" },
       ...(isMissed(missed) ? [{ label: "missed", values: missed.map(missOf), tone: "more" as const }] : []),
       {

@@ -61,17 +61,47 @@ export function growthPerSize(
 ): PerSize<GrowthOfSize> {
   if (curve.length === 0) throw new RangeError("the swatch was never hung");
   mustBePositive(swatchWidth, "the width of the swatch");
-  const points = [{ gramsPerCm: 0, growth: 0 }, ...curve.filter(({ gramsPerCm }) => gramsPerCm > 0)];
   return sizes.map(({ gramsBelow, round }) => {
     mustBePositive(round, "the width round the garment");
     const load = gramsBelow / round;
-    const above = points.findIndex(({ gramsPerCm }) => gramsPerCm >= load);
-    const beyond = above < 0;
-    const right = beyond ? points.length - 1 : Math.max(1, above);
-    const [a, b] = [points[right - 1], points[right]] as [Growth, Growth];
-    const slope = (b.growth - a.growth) / (b.gramsPerCm - a.gramsPerCm);
-    return { clip: load * swatchWidth, growth: a.growth + slope * (load - a.gramsPerCm), beyond };
+    return { clip: load * swatchWidth, ...growthUnder(curve, load) };
   });
+}
+
+/**
+ * The growth of a fabric under one load, read off a straight line between the loads that were tried.
+ *
+ * @returns `beyond` where it was never hung under so much: the last slope is carried on
+ */
+export function growthUnder(
+  curve: readonly Growth[],
+  gramsPerCm: number,
+): { readonly growth: Share; readonly beyond: boolean } {
+  if (curve.length === 0) throw new RangeError("the swatch was never hung");
+  const points = [{ gramsPerCm: 0, growth: 0 }, ...curve.filter((one) => one.gramsPerCm > 0)];
+  const above = points.findIndex((one) => one.gramsPerCm >= gramsPerCm);
+  const beyond = above < 0;
+  const right = beyond ? points.length - 1 : Math.max(1, above);
+  const [a, b] = [points[right - 1], points[right]] as [Growth, Growth];
+  const slope = (b.growth - a.growth) / (b.gramsPerCm - a.gramsPerCm);
+  return { growth: a.growth + slope * (gramsPerCm - a.gramsPerCm), beyond };
+}
+
+/** Parts that a hanging length is cut into: straight lines between loads need few. */
+const SLICES = 64;
+
+/**
+ * Growth of a length that hangs by its top: its lowest row bears `from`, its top row `to`, so it grows by the mean of all loads
+ * between.
+ *
+ * @param from  load on each cm of width at its lower end
+ * @param to    the same at its top, its own weight with it
+ */
+export function growthAlong(curve: readonly Growth[], from: number, to: number): Share {
+  let sum = 0;
+  for (let slice = 0; slice < SLICES; slice++)
+    sum += growthUnder(curve, from + ((to - from) * (slice + 0.5)) / SLICES).growth;
+  return sum / SLICES;
 }
 
 /** How long to work a piece so that it is `worn` cm once it hangs. */

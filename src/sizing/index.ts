@@ -68,8 +68,10 @@ export { gradeWithSolver, USUAL_NODES } from "./grading/solve-sums.ts";
 export {
   type Growth,
   type GrowthOfSize,
+  growthAlong,
   growthOf,
   growthPerSize,
+  growthUnder,
   type Hanging,
   lengthBeforeHanging,
 } from "./growth.ts";

@@ -5,6 +5,7 @@ import {
   type Expression,
   fittingAround,
   type GradingRule,
+  type Lookup,
   lengthOf,
   linearOf,
   type Multiple,
@@ -73,6 +74,22 @@ export function readCounts(
   return { counts, rules: read.flatMap(({ rules }) => rules), vocabulary };
 }
 
+/** The counts with what is wanted of them worked out anew, from lengths as they lie. */
+export function wantedLying(counts: readonly Count[], lying: Lookup): Count[] {
+  return counts.map((count) => ({
+    ...count,
+    wanted: wantedOf(count.along, count.plus, count.wanted.length, lying),
+  }));
+}
+
+/** cm that the stitches or rows themselves are to make. */
+function wantedOf(along: Expression | null, plus: Cm, sizes: number, lookup: Lookup): PerSize<Cm | null> {
+  return Array.from({ length: sizes }, (_, size) => {
+    const cm = along === null ? null : (lengthOf(along, size, lookup)?.cm ?? null);
+    return cm === null ? null : Math.max(0, cm - plus);
+  });
+}
+
 class CountReader {
   private readonly rules: PlacedRule[] = [];
   private readonly name: string;
@@ -124,10 +141,7 @@ class CountReader {
         along,
         unit,
         plus,
-        wanted: this.sizes.map((_, size) => {
-          const cm = along === null ? null : (lengthOf(along, size, this.plan.wanted)?.cm ?? null);
-          return cm === null ? null : Math.max(0, cm - plus);
-        }),
+        wanted: wantedOf(along, plus, this.sizes.length, this.plan.wanted),
         multiple,
         order,
         weight: positive(table, own.weight) ?? 1,

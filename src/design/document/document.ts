@@ -58,6 +58,28 @@ export interface PlannedMeasure {
   readonly wanted: PerSize<Cm | null>;
 }
 
+/** What hanging does to a measure in one size. */
+export interface HangOfSize {
+  /** What it grows by, as a share of its length lying. */
+  readonly growth: number;
+  /** The same of each fabric in it that grows, by the name of its gauge. */
+  readonly byGauge: ReadonlyMap<string, number>;
+  /** Weight of it and of all below it. */
+  readonly grams: number;
+  /** The load on each cm of width at its top. */
+  readonly gramsPerCm: number;
+}
+
+/** A measure that grows when the garment is worn. */
+export interface Hang {
+  readonly measure: string;
+  /** Its name inside expressions. */
+  readonly key: string;
+  readonly span: Span;
+  /** null where the plan does not say how long or how wide it is. */
+  readonly perSize: PerSize<HangOfSize | null>;
+}
+
 /** A rule of a count or between counts, with its place. */
 export interface PlacedRule {
   readonly rule: GradingRule;
@@ -131,6 +153,7 @@ export interface DesignTable {
   readonly fabrics: readonly Fabric[];
   readonly plan: readonly PlannedMeasure[];
   readonly aim: Aim;
+  readonly hangs: readonly Hang[];
   readonly counts: readonly Count[];
   readonly ties: readonly Tie[];
   /** Every rule, those of counts and the ties. */

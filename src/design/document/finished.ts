@@ -12,7 +12,7 @@ import {
   putInOrder,
   timesLength,
 } from "../../sizing/index.ts";
-import type { Count, DesignTable, Fabric } from "./document.ts";
+import type { Count, DesignTable, Fabric, HangOfSize } from "./document.ts";
 import { finishedOf, gaugeName, inPlan, lengthOfFabric, lookupIn } from "./plan.ts";
 import type { WorkedCount } from "./worked-counts.ts";
 
@@ -31,6 +31,8 @@ export interface FinishedMeasure {
   readonly missed: PerSize<number | null>;
   /** The measure lies within made ± this 19 times of 20, as far as the swatch was measured right. */
   readonly plusMinus: PerSize<number | null>;
+  /** cm of `made` that it grows by when it hangs; null where it does not hang. */
+  readonly hanging: PerSize<number | null> | null;
   /** Rows as worked, rows some of which are taken on trust, or the table alone where no row says the count. */
   readonly from: MadeFrom | null;
   /** The counts it comes from. */
@@ -72,6 +74,8 @@ class Measurer {
   private readonly made = new Map<string, Made>();
   private readonly shares: ReadonlyMap<string, number>;
   private readonly wanted: Lookup;
+  /** cm that each measure that hangs has grown by, by its key. */
+  private readonly grown = new Map<string, PerSize<number | null>>();
   private readonly byName: ReadonlyMap<string, WorkedCount>;
 
   constructor(
@@ -106,6 +110,7 @@ class Measurer {
         return one === null || want === null ? null : one - want;
       }),
       plusMinus: lengths.map((length) => length && plusMinusOf(length, this.shares)),
+      hanging: this.grown.get(key) ?? null,
       from: made ? this.fromOf(made.counts) : null,
       counts: made?.counts ?? [],
       fabric: fabrics.size === 1 ? ([...fabrics][0] ?? null) || null : null,
@@ -135,11 +140,32 @@ class Measurer {
       const of = count.of === "rows" ? "rows" : "stitches";
       return { cm, restsOn: new Map([[gaugeName(fabric, of), cm]]) };
     });
-    this.put(keyOf(along, count.name), { lengths, counts: [count.name] });
+    this.putLying(keyOf(along, count.name), { lengths, counts: [count.name] });
   }
 
   private put(key: string, made: Made): void {
     if (!this.made.has(key)) this.made.set(key, made);
+  }
+
+  /** What counts make is how a measure lies; what hangs is kept as it is worn. */
+  private putLying(key: string, made: Made): void {
+    const hang = this.table.hangs.find((one) => one.key === key);
+    if (!hang || this.made.has(key)) {
+      this.put(key, made);
+      return;
+    }
+    const worn = made.lengths.map((length, size) => {
+      const one = hang.perSize[size];
+      return length && one ? wornLength(length, one) : length;
+    });
+    this.grown.set(
+      key,
+      worn.map((length, size) => {
+        const lying = made.lengths[size];
+        return length && lying ? length.cm - lying.cm : null;
+      }),
+    );
+    this.put(key, { ...made, lengths: worn });
   }
 
   /**
@@ -148,14 +174,14 @@ class Measurer {
    */
   private addTurnedRound(): void {
     const said = [
-      ...this.table.plan.map(({ name, expression }) => ({ key: inPlan(name), expression })),
+      ...this.table.plan.map(({ name, expression }) => ({ key: inPlan(name), expression, lies: false })),
       ...this.table.counts.flatMap(({ name, along }) =>
-        along && along.is !== "name" ? [{ key: keyOf(along, name), expression: along }] : [],
+        along && along.is !== "name" ? [{ key: keyOf(along, name), expression: along, lies: true }] : [],
       ),
     ].filter(({ expression }) => expression !== null && isStraight(expression));
     for (let found = true; found; ) {
       found = false;
-      for (const { key, expression } of said) {
+      for (const { key, expression, lies } of said) {
         const made = this.made.get(key);
         if (!made || !expression) continue;
         const open = [...new Set(namesIn(expression).map(({ name }) => name))].filter(
@@ -165,19 +191,26 @@ class Measurer {
         if (name === undefined || open.length > 1 || name === key) continue;
         const others = namesIn(expression).flatMap((one) => this.made.get(one.name)?.counts ?? []);
         const lengths = made.lengths.map(
-          (length, size) => length && this.solve(expression, name, length, size),
+          (length, size) => length && this.solve(expression, name, length, size, lies),
         );
-        this.put(name, { lengths, counts: [...new Set([...made.counts, ...others])] });
+        this[lies ? "putLying" : "put"](name, { lengths, counts: [...new Set([...made.counts, ...others])] });
         found = true;
       }
     }
   }
 
   /** The length of one name in an expression that comes to `length`: on a straight line two points are enough. */
-  private solve(expression: Expression, name: string, length: Length, size: number): Length | null {
+  private solve(
+    expression: Expression,
+    name: string,
+    length: Length,
+    size: number,
+    lies: boolean,
+  ): Length | null {
     const at = (cm: number): Length | null =>
       lengthOf(expression, size, {
-        measure: (one, index) => (one === name ? exactly(cm) : this.known(one, index)),
+        measure: (one, index) =>
+          one === name ? exactly(cm) : lies ? this.lying(one, index) : this.known(one, index),
         fabric: (fabric, of, count) => lengthOfFabric(this.table.fabrics, fabric, of, count),
       });
     const [zero, one] = [at(0), at(1)];
@@ -189,6 +222,13 @@ class Measurer {
   private known(name: string, size: number): Length | null {
     if (isOfBody(name)) return this.wanted.measure(name, size);
     return this.made.get(name)?.lengths[size] ?? null;
+  }
+
+  /** The same as it lies, which words of counts speak of. */
+  private lying(name: string, size: number): Length | null {
+    const worn = this.known(name, size);
+    const grown = this.grown.get(name)?.[size] ?? 0;
+    return worn && grown !== 0 ? timesLength(worn, (worn.cm - grown) / worn.cm) : worn;
   }
 
   /** "back length: rib depth plus hem to underarm plus armhole depth": a sum of what was made. */
@@ -218,6 +258,18 @@ class Measurer {
       this.put(key, { lengths, counts });
     }
   }
+}
+
+/** A length with what each of its fabrics grows by. */
+function wornLength(length: Length, { byGauge }: HangOfSize): Length {
+  let { cm } = length;
+  const restsOn = new Map(length.restsOn);
+  for (const [gauge, share] of byGauge) {
+    const own = restsOn.get(gauge) ?? 0;
+    cm += own * share;
+    restsOn.set(gauge, own * (1 + share));
+  }
+  return { cm, restsOn };
 }
 
 const isOfBody = (name: string): boolean => name.startsWith("body:") || name.startsWith("ease:");

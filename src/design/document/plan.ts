@@ -9,10 +9,11 @@ import {
   namesIn,
   plainName,
   putInOrder,
+  timesLength,
   type Vocabulary,
 } from "../../sizing/index.ts";
 import { measureNotRead, measuresInCircle, nameUnknown } from "../findings/index.ts";
-import type { Body, Ease, Fabric, PlannedMeasure } from "./document.ts";
+import type { Body, Ease, Fabric, Hang, PlannedMeasure } from "./document.ts";
 import { NameBook, readWords } from "./measures.ts";
 import type { Entry, Table, Words } from "./table.ts";
 
@@ -152,6 +153,19 @@ export function tellMissing(
         );
     }
   }
+}
+
+/** Wanted lengths as they lie: what hangs is wanted as it is worn, and worked shorter by what it grows. */
+export function lyingIn(wanted: Lookup, hangs: readonly Hang[]): Lookup {
+  const byKey = new Map(hangs.map((hang) => [hang.key, hang] as const));
+  return {
+    ...wanted,
+    measure: (name, size) => {
+      const worn = wanted.measure(name, size);
+      const hang = byKey.get(name)?.perSize[size];
+      return worn && hang ? timesLength(worn, 1 / (1 + hang.growth)) : worn;
+    },
+  };
 }
 
 /** Lengths of bodies, ease and fabrics, and of the measures that are known so far. */

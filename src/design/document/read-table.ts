@@ -1,12 +1,13 @@
 import type { SizeRun } from "../../base/index.ts";
 import { entryNotUnderstood } from "../findings/index.ts";
 import { readBody } from "./body.ts";
-import { readCounts } from "./counts.ts";
+import { readCounts, wantedLying } from "./counts.ts";
 import type { DesignTable, PlacedRule, TableAnswer } from "./document.ts";
 import { readEase } from "./ease.ts";
 import { readFabrics } from "./fabrics.ts";
+import { readHangs } from "./hangs.ts";
 import { readAim, readSizes, readTerms, readTitle } from "./head.ts";
-import { readPlan } from "./plan.ts";
+import { lyingIn, readPlan } from "./plan.ts";
 import { type Entry, findTable, Table } from "./table.ts";
 import { readTies } from "./ties.ts";
 import { readHooks, readYarns } from "./yarns.ts";
@@ -22,6 +23,7 @@ const KNOWN = {
   fabrics: ["fabric"],
   plan: [],
   aim: [],
+  hangs: ["hanging"],
   counts: [],
   ties: [],
   "as meant": [],
@@ -49,6 +51,7 @@ export function readTable(text: string, sizesOfText: () => SizeRun): DesignTable
   const ground = { sizes, body, ease, fabrics };
   const plan = readPlan(table, own.plan, ground);
   const { counts, rules, vocabulary } = readCounts(table, own.counts, plan, ground);
+  const hangs = readHangs(table, own.hangs, plan, ground, counts);
   const ties = readTies(table, own.ties, vocabulary);
   const all: PlacedRule[] = [...rules, ...ties.map(({ rule, span }) => ({ rule, span, count: null }))];
   return {
@@ -66,7 +69,8 @@ export function readTable(text: string, sizesOfText: () => SizeRun): DesignTable
     fabrics,
     plan: plan.measures,
     aim: readAim(table, own.aim),
-    counts,
+    hangs,
+    counts: hangs.length === 0 ? counts : wantedLying(counts, lyingIn(plan.wanted, hangs)),
     ties,
     rules: all,
     asMeant: readAnswers(table, own["as meant"]),

@@ -8,6 +8,8 @@ export { edgeLengthsDiffer, type Facts as EdgeLengthsDifferFacts } from "./edge-
 export { entryNotUnderstood, type Facts as EntryNotUnderstoodFacts } from "./entry-not-understood.ts";
 export { entryUnknown, type Facts as EntryUnknownFacts } from "./entry-unknown.ts";
 export { type Facts as GaugeOutsideClassFacts, gaugeOutsideClass } from "./gauge-outside-class.ts";
+export { type Facts as HangHeavierFacts, hangHeavier } from "./hang-heavier.ts";
+export { type Facts as HangingNotSaidFacts, hangingNotSaid } from "./hanging-not-said.ts";
 export { type Facts as MeasureNotReadFacts, measureNotRead } from "./measure-not-read.ts";
 export { type Facts as MeasuresInCircleFacts, measuresInCircle } from "./measures-in-circle.ts";
 export { type Facts as MissesPlanFacts, missesPlan } from "./misses-plan.ts";

@@ -1,7 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canHold, findConflict } from "./conflicts.ts";
 import { grade } from "./grade.ts";
 import type { GradingProblem, GradingRule } from "./problem.ts";
+import { problems } from "./random-problems.ts";
 
 const sizes = ["S", "M", "L"];
 const quantities = [
@@ -76,6 +78,50 @@ describe("rules that cannot all hold", () => {
     expect(named([rule.hold(0, 108), rule.hold(2, 100), rule.up, rule.hold(1, 104), clash])).toEqual({
       tight: true,
       words: ["the back is 104 in M", "the back is at most 90 in M"],
+    });
+  });
+
+  it("are never more than trying every set of rules finds", () => {
+    let conflicts = 0;
+    fc.assert(
+      fc.property(problems(true), (problem) => {
+        if (canHold(problem, problem.rules) !== "no") return;
+        conflicts++;
+        const found = findConflict(problem).rules.length;
+        const { rules } = problem;
+        for (let set = 0; set < 2 ** rules.length; set++) {
+          const some = rules.filter((_, i) => set & (1 << i));
+          if (some.length < found) expect(canHold(problem, some)).not.toBe("no");
+        }
+      }),
+      { seed: 79, numRuns: 150 },
+    );
+    expect(conflicts).toBeGreaterThan(30);
+  }, 120_000);
+
+  it("are the smallest even where every order of leaving out finds a larger set", () => {
+    const equal = (of: string, as: string): GradingRule => ({
+      kind: "equal",
+      of,
+      as,
+      words: `${of} is ${as}`,
+    });
+    const rules = [
+      rule.hold(0, 100),
+      equal("back", "front"),
+      equal("front", "band"),
+      { kind: "at most", of: "band", counts: [90], words: "the band is at most 90" } satisfies GradingRule,
+      {
+        kind: "at least",
+        of: "front",
+        counts: [95],
+        words: "the front is at least 95",
+      } satisfies GradingRule,
+    ];
+    // The hold goes by way of two ties against the bound of the band, the bound of the front by way of one.
+    expect(named(rules)).toEqual({
+      tight: true,
+      words: ["front is band", "the band is at most 90", "the front is at least 95"],
     });
   });
 

@@ -1,3 +1,4 @@
+import { type Growth, growthOf } from "../growth.ts";
 import { gaugeOf, readingIn, type Swatch, type SwatchReading } from "../swatch.ts";
 import { type Estimate, pool, type ReadingLimits, USUAL_LIMITS, uOfReading } from "../uncertainty.ts";
 
@@ -8,6 +9,10 @@ export interface FabricGauge {
   readonly rowHeight: Estimate;
   /** Length pulled out over length at rest, across the stitches and along the rows; null where it was not measured. */
   readonly stretch: { readonly stitches: number | null; readonly rows: number | null };
+  /** Growth under each load it was hung with, lightest first; empty where it never was. */
+  readonly growth: readonly Growth[];
+  /** Weight of a square centimetre; null where no swatch was weighed. */
+  readonly gramsPerCm2: number | null;
   /** Whether it was measured after a wash. */
   readonly washed: boolean;
 }
@@ -43,14 +48,30 @@ export function gaugeOfFabric(
   };
   const stretch = (of: "stitches" | "rows"): number | null => {
     const found = used.flatMap(({ swatch, reading }) => stretchOf(swatch, reading, of) ?? []);
-    return found.length > 0 ? found.reduce((sum, one) => sum + one, 0) / found.length : null;
+    return mean(found);
   };
   return {
     stitchWidth: estimate("stitches"),
     rowHeight: estimate("rows"),
     stretch: { stitches: stretch("stitches"), rows: stretch("rows") },
+    growth: used
+      .flatMap(({ swatch }) => growthOf(swatch))
+      .sort((a, b) => a.gramsPerCm - b.gramsPerCm)
+      .reduce<Growth[]>(joinAlike, []),
+    gramsPerCm2: mean(used.flatMap(({ gauge }) => gauge.gramsPerCm2 ?? [])),
     washed: washed.length > 0,
   };
+}
+
+const mean = (numbers: readonly number[]): number | null =>
+  numbers.length === 0 ? null : numbers.reduce((sum, one) => sum + one, 0) / numbers.length;
+
+/** Swatches hung with the same load count as one, half way between. */
+function joinAlike(joined: Growth[], one: Growth): Growth[] {
+  const last = joined.at(-1);
+  if (last === undefined || one.gramsPerCm - last.gramsPerCm > 1e-9) joined.push(one);
+  else joined[joined.length - 1] = { ...last, growth: (last.growth + one.growth) / 2 };
+  return joined;
 }
 
 /** A length that is the same pulled out as at rest was not pulled: a rib is pulled one way. */
