@@ -53,8 +53,8 @@ export type PlaceWord =
   | { readonly is: "foundation" }
   /** "marked st", "st with marker". `name` for "marker A". */
   | { readonly is: "marked"; readonly name?: string }
-  /** "between sts", "sp between 2 dc". */
-  | { readonly is: "between" }
+  /** "between sts", "sp between 2 dc", with a `code` for stitches that stand as one: "between next 2 shells". */
+  | { readonly is: "between"; readonly code?: string }
   /** "base of ch", "same place", "st at base of beg ch": where the last stitch or the row's chain stands. */
   | { readonly is: "base" }
   /** "skipped st", "unworked st": places passed earlier. */

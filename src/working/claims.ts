@@ -68,8 +68,12 @@ function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimP
   );
   const all = countPart(edge, part);
   if (all === null) return [];
-  const worked = apart.reduce((rest, other) => rest - (countPart(edge, other) ?? 0), all);
+  let worked = apart.reduce((rest, other) => rest - (countPart(edge, other) ?? 0), all);
   if (worked === said) return [];
+  // "12 shells and 2 dc": the dc within the shells are in the shells' number already.
+  const outside = countOutside(edge, claim, part);
+  if (outside === said) return [];
+  worked = outside ?? worked;
   if (part.kind === "ch-sp")
     return differs(part.chains === undefined ? "ch sp" : `ch-${part.chains} sp`, worked);
   // Writers name a row's stitches by its main kind, and mean all of them.
@@ -95,6 +99,17 @@ function checkBeside(edge: Edge, claim: Claim, part: ClaimPart, said: number): T
   const spaces = edge.sum((place) => (place.role === "chain" ? 1 : 0));
   if (said === chains || said === spaces) return [];
   return [{ is: "count-differs", span: part.span, of: "ch", printed: said, worked: chains }];
+}
+
+/** Stitches of a kind that stand outside the groups which the claim counts beside them; null where it counts no groups. */
+function countOutside(edge: Edge, claim: Claim, part: ClaimPart): number | null {
+  const groups = new Set(claim.parts.filter((other) => other !== part).map((other) => other.kind));
+  if (!edge.some((place) => place.group !== null && groups.has(place.group))) return null;
+  return edge.sum((place) =>
+    place.counted && coversPlace(part.kind, place.code) && !(place.group !== null && groups.has(place.group))
+      ? 1
+      : 0,
+  );
 }
 
 const PLAIN: readonly string[] = ["sc", "hdc", "dc", "tr"];

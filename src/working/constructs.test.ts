@@ -136,7 +136,87 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
   ["inc and dec", "Rnd 1: 6 sc in magic ring\nRnd 2: inc around\nRnd 3: (4 sc, dec) twice", "10"],
   ["three together", `${sc(9)}Row 2: Ch 1, *sc3tog; rep from * across.`, "3"],
   ["at each end", `${sc(10)}Row 2: Work in sc, inc 1 st at each end.`, "12"],
+  [
+    "at each end, told after the stitches",
+    `${sc(10)}Row 2: Ch 1, sc across, inc 1 sc at beg and end of row.`,
+    "12",
+  ],
+  [
+    "lost at each end, told after the stitches",
+    `${sc(10)}Row 2: Ch 1, sc across, decreasing 1 st at each end.`,
+    "8",
+  ],
+  ["in first and last st", `${sc(10)}Row 2: 2 sc in first and last st, sc in each st between.`, "12"],
+  [
+    "in first and last st, told last",
+    `${sc(10)}Row 2: Ch 1, sc in each st across, inc in first and last st.`,
+    "12",
+  ],
+  ["all other sts", `${sc(10)}Row 2: Inc in 1st and last sc, sc in all other sc.`, "12"],
+  ["2 tog", `${sc(10)}Row 2: Ch 1, work 2 tog over next 2 sts, sc in next 6 sts, 2 sts tog.`, "8"],
+  ["3 together", `${sc(10)}Row 2: Ch 1, sc in next 7 sts, 3 sts together.`, "8"],
+  [
+    "a decrease over the same stitch and the next",
+    `${sc(10)}Row 2: Ch 1, sc in first st, dec over same st and next st, sc in next 8 sts.`,
+    "10",
+  ],
+  [
+    "a decrease over two places",
+    `${sc(10)}Row 2: Ch 1, sc in next 8 sts, dec over next st and last st.`,
+    "9",
+  ],
+  [
+    "an edge kept straight",
+    `${sc(10)}Keeping side edge straight, dec 1 st at neck edge every row 3 times.`,
+    "7",
+  ],
   ["evenly with a number", `${sc(20)}Row 2: Ch 1, sc across, increasing 5 sts evenly.`, "25"],
+  // Targets
+  [
+    "beg sc",
+    "Rnd 1: 8 sc in magic ring, join with sl st in beg sc.\nRnd 2: Ch 1, 2 sc in each st around, join to beg sc.",
+    "16",
+  ],
+  [
+    "between stitches",
+    `${sc(10)}Row 2: Ch 1, sc in first st, sc between each st across, sc in last st.`,
+    "11",
+  ],
+  [
+    "in gaps between shells",
+    `${sc(13)}Row 2: Ch 1, sc in first st, *sk 2, shell in next st, sk 2, sc in next st; rep from * across.\nRow 3: Ch 3 (counts as dc), 3 dc in sp between next 2 shells, dc in last sc.`,
+    "5",
+  ],
+  [
+    "the middle of a corner as a limit",
+    "Rnd 1: Ch 1, 8 sc in magic ring, join with sl st in first sc.\nRnd 2: Ch 1, (sc in next sc, 3 sc in next sc) 4 times, join.\nRnd 3: Ch 1, *sc in each sc to center sc of next corner, 3 sc in center sc; rep from * 3 more times, sc in each sc to end, join.",
+    "24",
+  ],
+  ["a corner where the hook is", `${sc(10)}Row 2: Ch 1, sc in each st across, 2 sc in corner.`, "12"],
+  [
+    "a gloss between a stitch and its place",
+    `${sc(10)}Row 2: Ch 1, single crochet (sc) in next 4 sts, half double crochet (hdc) in next 6 sts.`,
+    "10",
+  ],
+  [
+    "what the row is made of, said before",
+    `${sc(20)}Row 2: Ch 1 and working in hdc, inc 5 hdc evenly.`,
+    "25",
+  ],
+  ["to within the last", `${sc(10)}Row 2: Ch 1, work to within last 3 sts, turn.`, "7"],
+  ["goes on across", `${sc(10)}Row 2: Sl st across 1st 3 sts and continue across.`, "7"],
+  // Repeats
+  ["work * to *", `${sc(10)}Row 2: Ch 1, sc in first st, *sc2tog, sc in next st*; work * to * across.`, "7"],
+  [
+    "the last chain left out",
+    `${sc(10)}Row 2: Ch 1, *sc in next st, ch 1, sk next st; rep from * across, omitting last ch 1.\nRow 3: Ch 1, sc in first sc, *2 sc in next ch-1 sp, sc in next sc; rep from * across.`,
+    "13",
+  ],
+  [
+    "stitches left out of the last repeat",
+    `${sc(13)}Row 2: Ch 1, *ch 2, sk 2, hdc in next 3 sts; rep from * to end, omitting 2 hdc at end of last rep.`,
+    "7",
+  ],
   // Turning chains
   [
     "a turning chain that counts",
@@ -260,6 +340,25 @@ it("does not let a round close over stitches that it left, even where the printe
       "Rnd 1: 6 sc in magic ring. [6]\nRnd 2: 2 sc in each st around. [12]\nRnd 3: Sc in next 10 sts. [10]",
     ),
   ).toEqual(["rows/stitches-left-over Rnd 3"]));
+
+it("takes stitches for the row's count that are just what it has and fit nowhere else", () => {
+  expect(
+    found(`${sc(20)}Row 2: Ch 1, sc in next 14 sts. 14 sc. Leave the remaining 6 unworked. Turn.`),
+  ).toEqual([]);
+  expect(last(`${sc(20)}Row 2: Ch 1, sc in next 10 sts. 10 sc.`)).toBe("20");
+});
+
+it("holds a count whose own words say that it is one", () =>
+  expect(found(`${sc(20)}Row 2: Ch 1, sc in next 18 sts, sc2tog. 18 sc remain. Do not turn.`)).toEqual([
+    "rows/count-differs Row 2",
+  ]));
+
+it("counts stitches beside shells apart from those within them", () => {
+  const row =
+    "Row 2: Ch 3 (counts as dc), *sk 2, (dc, ch 1, dc) in next st (V-st made); rep from * to last 3 sts, sk 2, dc in last st, turn.";
+  expect(found(`${sc(13)}${row} (3 V-sts, 2 dc)`)).toEqual([]);
+  expect(found(`${sc(13)}${row} (3 V-sts, 3 dc)`)).toEqual(["rows/count-differs Row 2"]);
+});
 
 it("finds a count that names another plain stitch than the row is made of", () => {
   expect(found(`${sc(10)}Row 2: Ch 1, sc in each st across, turn. 10 hdc.`)).toEqual([

@@ -40,7 +40,7 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
 /** Moves over the places of a group's target with a stitch that makes nothing; gives how many there were. */
 function enterPlaces(hands: Hands, clause: GroupClause, after: () => readonly Clause[]): number {
   const { target } = clause;
-  if (target.ref === "each" && !target.count) {
+  if (target.ref === "each" && !target.count && target.what.is !== "between") {
     const cursor = hands.needCursor(target.span);
     const limitLeft = leftAtLimit(hands, target.until, after());
     const seeker = hands.seekerOrAny(target);

@@ -3,6 +3,7 @@ import type { Amount, Clause, Definition, LoopWord, Target } from "../notation/i
 import { workChain } from "./chains.ts";
 import type { Choices } from "./choices.ts";
 import { Cursor, Edge, EdgeMaker, flatten, type Position, type Run } from "./edge.ts";
+import { changeAtEnds } from "./end-changes.ts";
 import { workEvenly } from "./evenly.ts";
 import { workGroup } from "./groups.ts";
 import { togetherFrom, workTogether } from "./interleaving.ts";
@@ -109,6 +110,11 @@ export class Hands {
   along = false;
   /** Stitches slipped along at the start of a round, which may be left at its end. */
   slippedOver = 0;
+  /** Worked between stitches: where the gap last entered lies, as the length of edge left. */
+  amongGaps = false;
+  gapAt: number | null = null;
+  /** Stitches that the row gains or loses at its ends by its own words: "sc across, inc 1 st each end". */
+  changeAtEnds = 0;
   /** A stitch other than a slip stitch stands. */
   madeStitch = false;
   /** The row's own chain stands, whether it counts or not. */
@@ -365,6 +371,7 @@ export class Hands {
         workAlong(this, clause);
         return;
       case "in-pattern":
+        if (saysWhereToTurn(clause.target) && turnsNext(after())) this.left = Number.POSITIVE_INFINITY;
         workStitches(
           this,
           { kind: "work", span: clause.span, stitch: "?", stitchSpan: clause.span, target: clause.target },
@@ -387,9 +394,11 @@ export class Hands {
       case "marker":
         placeMarker(this, clause);
         return;
+      case "schedule":
+        changeAtEnds(this, clause);
+        return;
       case "even":
       case "repeat-rows":
-      case "schedule":
       case "as-piece":
       case "size-end":
       case "seam":
@@ -420,6 +429,9 @@ export class Hands {
       chainStands,
       madeStitch,
       stood,
+      amongGaps,
+      gapAt,
+      changeAtEnds,
     } = this;
     const position = cursor?.position();
     const runs: readonly Run[] = out.snapshot();
@@ -448,12 +460,25 @@ export class Hands {
         chainStands,
         madeStitch,
         stood,
+        amongGaps,
+        gapAt,
+        changeAtEnds,
         turned,
       });
       Object.assign(this.singly, singly);
       this.troubles.length = troubles;
     };
   }
+}
+
+/** "Work 70 sts, turn", "work to last 6 sts, turn" in whatever the pattern is: where to turn is all that it says. */
+function saysWhereToTurn({ ref, count, until }: Target): boolean {
+  return (count !== undefined && ref !== "last") || until?.at === "last";
+}
+
+/** Whether nothing but a chain comes before the turn. */
+function turnsNext(rest: readonly Clause[]): boolean {
+  return rest.find((clause) => clause.kind !== "chain" && clause.kind !== "aside")?.kind === "turn";
 }
 
 /** The place just before a position, which is not the first. */

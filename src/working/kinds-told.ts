@@ -62,6 +62,8 @@ function namedBy(clauses: readonly Clause[]): Named {
 function byRole(part: unknown, stitches: Set<string>): boolean {
   if (typeof part !== "object" || part === null) return true;
   if (Array.isArray(part)) return part.every((each) => byRole(each, stitches));
+  // "between next 2 shells" asks for shells.
+  if ("is" in part && part.is === "between" && "code" in part) return false;
   for (const name in part) {
     const value = (part as Record<string, unknown>)[name];
     if (name === "is" && !BY_ROLE.has(value as string)) return false;

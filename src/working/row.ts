@@ -2,7 +2,9 @@ import type { Span } from "../base/index.ts";
 import type { Clause } from "../notation/index.ts";
 import { takeUpChainBefore } from "./chains.ts";
 import type { Edge } from "./edge.ts";
+import { putChangeAtEnds } from "./end-changes.ts";
 import { type ChainBefore, Hands, type Table } from "./hands.ts";
+import { inOrderOfHook } from "./order.ts";
 import { type Place, placeOf } from "./place.ts";
 import { isRing } from "./ring.ts";
 import { isUnknown } from "./targets.ts";
@@ -55,7 +57,8 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
   let stuck = false;
   try {
     takeUpChainBefore(hands, clauses);
-    hands.run(clauses);
+    hands.run(inOrderOfHook(clauses));
+    putChangeAtEnds(hands);
     checkLeftOver(hands, span);
   } catch (reason) {
     if (reason instanceof Stuck) {
@@ -104,9 +107,12 @@ function outcome(hands: Hands, made: boolean, closed: boolean): Edge | null {
 function checkLeftOver(hands: Hands, span: Span): void {
   const { cursor } = hands;
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
-  if (isRing(cursor.edge) || hands.along) return;
+  if (isRing(cursor.edge) || hands.along || hands.amongGaps) return;
   const left = hands.countStitchesLeft();
   if (left <= hands.slippedOver) return;
+  // "..., ch 6, join": the chain goes over the last stitches as it went over others before.
+  const { last } = hands.out;
+  if (hands.joined && last?.role === "chain" && hands.skipped > 0 && left <= last.chains + 1) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
 }
 

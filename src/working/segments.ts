@@ -6,6 +6,7 @@ import type {
   ScheduleClause,
   WorkClause,
 } from "../notation/index.ts";
+import { isOneOff } from "./end-changes.ts";
 
 /** A stretch of one instruction: clauses of its own row, rows repeated, rows worked even, a schedule of shaping rows. */
 export type Segment =
@@ -79,7 +80,17 @@ function cutAnew(clauses: readonly Clause[]): Cut {
     if (own.some(makesSomething)) segments.push({ is: "own", clauses: own });
     own = [];
   };
+  // Shaping told once for a row that has stitches of its own belongs to that row.
+  const others = clauses.filter((clause) => clause.kind !== "schedule");
+  const hasStitches =
+    others.some((clause) => makesStitches(clause) && clause.kind !== "chain" && clause.kind !== "remark") &&
+    !saysFabric(others);
+  const rowsTold = clauses.some((clause) => clause.kind === "repeat-rows" || clause.kind === "even");
   for (const clause of clauses) {
+    if (clause.kind === "schedule" && hasStitches && !rowsTold && isOneOff(clause)) {
+      own.push(clause);
+      continue;
+    }
     if (
       clause.kind === "repeat" &&
       clause.body.some((each) => each.kind === "repeat-rows" || each.kind === "even")

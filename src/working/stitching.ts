@@ -2,12 +2,16 @@ import type { Clause, Target, WorkClause } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { startFromHook, startOnFoundation } from "./chains.ts";
 import { Cursor } from "./edge.ts";
+import { enterGaps } from "./gaps.ts";
 import type { Hands } from "./hands.ts";
+import { closesRound, isCountBehind, MOST_ALONE } from "./last-words.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
 import { closedChain, isRing, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import {
+  goToCenter,
+  isBareCorner,
   isTrusted,
   isUnknown,
   leftAtLimit,
@@ -36,7 +40,7 @@ export function workStitches(
     hands.joined = true;
     return;
   }
-  if (said !== null && isCountBehind(hands, clause)) {
+  if (said !== null && isCountBehind(hands, clause, said, after)) {
     const worked = hands.out.sum((place) => (place.counted ? 1 : 0));
     if (worked !== said)
       hands.troubles.push({ is: "count-differs", span: clause.span, of: null, printed: said, worked });
@@ -117,26 +121,6 @@ export function workStitches(
   note();
 }
 
-/** "... to end. 10 htr. Fasten off.": when the row is used up, stitches with no place are its count. */
-function isCountBehind(hands: Hands, { target }: WorkClause): boolean {
-  const { cursor } = hands;
-  if (target.ref !== "here" || hands.holding || hands.inRepeat > 0 || !hands.madeStitch || !cursor)
-    return false;
-  if (isUnknown(cursor.edge) || isRing(cursor.edge)) return false;
-  return hands.countStitchesLeft() === 0;
-}
-
-/** A slip stitch when the round is used up is the join, whatever it is called: "24 sc, 1 ss, 1 ch". */
-function closesRound(hands: Hands, { target }: WorkClause): boolean {
-  if (hands.holding || !hands.started) return false;
-  const { cursor } = hands;
-  if (!cursor) return hands.entered === "ring";
-  if (isRing(cursor.edge)) return true;
-  if (target.ref === "first" || target.what.is === "turning-chain" || target.of?.what.is === "turning-chain")
-    return cursor.edge.closed && hands.started && !hands.nothingButSlips();
-  return hands.countStitchesLeft() === 0 && !hands.nothingButSlips();
-}
-
 /** Where a stitch goes in: moves the cursor and says how many times and how many in each place. */
 function enter(
   hands: Hands,
@@ -161,7 +145,14 @@ function enter(
     enterSame(hands, target);
     return once;
   }
-  if (target.what.is === "between") return { times: said ?? places ?? 1, perPlace: 1 };
+  if (target.what.is === "between") {
+    const gaps = enterGaps(hands, { ...target, what: target.what }, places ?? 1, before, after);
+    return { times: gaps, perPlace: said ?? 1 };
+  }
+  if (isBareCorner(hands, target)) {
+    if (hands.countStitchesLeft() > 0) takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);
+    return once;
+  }
   switch (target.ref) {
     case "same":
       enterSame(hands, target);
@@ -234,9 +225,6 @@ function enter(
     }
   }
 }
-
-/** More stitches than anybody puts into one place without saying so. */
-const MOST_ALONE = 5;
 
 /** More stitches than anybody works into each of a row of places. */
 const MOST_IN_ONE = 9;
@@ -483,14 +471,7 @@ function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {
 /** The middle of a group: "center dc of next shell", "center st of corner". */
 function enterCenter(hands: Hands, target: Target): void {
   const cursor = hands.needCursor(target.span);
-  const container = target.of ?? target;
-  const named = seekerFor(hands, container);
-  const groupName = container.what.is === "stitch" ? container.what.code : null;
-  const isGroup = groupName !== null && cursor.edge.some((place) => place.group === groupName);
-  const seeker = isGroup ? named : (seek({ is: "corner" }, cursor.edge, hands.table.manner) as Seeker);
-  if (!goToNext(cursor, seeker)) nothingThere(hands, container);
-  const first = cursor.place as Place;
-  if (isGroup) for (let step = 0; step < Math.floor(first.groupSize / 2); step++) cursor.step();
+  if (!goToCenter(hands, cursor, target)) nothingThere(hands, target.of ?? target);
   cursor.step();
   hands.lace = true;
 }

@@ -42,6 +42,15 @@ export function needSeeker(hands: Hands, target: Target): Seeker {
   return seeker;
 }
 
+/** "3 sc in corner" where the hook stands at the end of a row: the corner of the piece is there. */
+export function isBareCorner(hands: Hands, target: Target): boolean {
+  const { cursor } = hands;
+  if (target.what.is !== "corner" || !cursor || isUnknown(cursor.edge) || cursor.edge.closed) return false;
+  if (hands.countStitchesLeft() > 0 && cursor.left < cursor.edge.length) return false;
+  const corner = seek({ is: "corner" }, cursor.edge, hands.table.manner);
+  return !corner || !cursor.edge.some((place) => corner.takes(place) > 0);
+}
+
 /** @throws {Stuck} or, where the edge was taken on trust, {Unknowable} */
 export function nothingThere(hands: Hands, target: Target): never {
   const { edge } = hands.needCursor(target.span);
@@ -99,9 +108,13 @@ export function leftAtLimit(hands: Hands, limit: Limit | undefined, rest: readon
   }
   if (limit.at === "place") {
     const cursor = hands.needCursor(limit.span);
-    const seeker = needSeeker(hands, limit.place);
     const scout = new Cursor(edge);
     scout.go(cursor.position());
+    if (limit.place.ref === "center") {
+      if (!goToCenter(hands, scout, limit.place)) nothingThere(hands, limit.place.of ?? limit.place);
+      return scout.left + (limit.before ? hands.number(limit.before) : 0);
+    }
+    const seeker = needSeeker(hands, limit.place);
     if (limit.place.ref === "last") {
       const left = leftAtLast(edge, seeker, limit.place.count ? hands.number(limit.place.count) : 1);
       if (left !== null) return left;
@@ -110,6 +123,21 @@ export function leftAtLimit(hands: Hands, limit: Limit | undefined, rest: readon
     return scout.left + (limit.before ? hands.number(limit.before) : 0);
   }
   return 0;
+}
+
+/** Goes to the middle of a group: of the shell that is named, or of the stitches in one place that make a corner. */
+export function goToCenter(hands: Hands, cursor: Cursor, target: Target): boolean {
+  const container = target.of ?? target;
+  const { edge } = cursor;
+  const name = container.what.is === "stitch" ? container.what.code : null;
+  const isGroup = name !== null && edge.some((place) => place.group === name);
+  const corner = seek({ is: "corner" }, edge, hands.table.manner) as Seeker;
+  if (!goToNext(cursor, isGroup ? seekerFor(hands, container) : corner)) return false;
+  if (isGroup) {
+    const middle = Math.floor((cursor.place as Place).groupSize / 2);
+    for (let step = 0; step < middle; step++) cursor.step();
+  }
+  return true;
 }
 
 /**

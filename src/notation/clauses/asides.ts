@@ -342,6 +342,7 @@ function readToBoundary(reading: Reading): Clause | null {
       while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
+    if (readKeeping(reading)) return { kind: "aside", span: cursor.spanFrom(start) };
     const care =
       cursor.accept("being|be|taking|take|making|make very? careful|care|sure|certain") ||
       cursor.accept("very? careful|carefully not|to");
@@ -363,6 +364,20 @@ function readToBoundary(reading: Reading): Clause | null {
     while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
     return { kind: "aside", span: cursor.spanFrom(start) };
   });
+}
+
+/** "Keeping armhole edge straight", "keep the other side even": an edge that is left as it is. */
+function readKeeping(reading: Reading): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  if (!cursor.accept("keep|keeping")) return false;
+  for (let words = 0; words < 5 && cursor.isWord(); words += 1) {
+    if (cursor.accept("straight|even|uniform|flat|plain|level|unshaped|correct|same")) return true;
+    if (stitchAt(cursor, reading, 0, false)) break;
+    cursor.at += 1;
+  }
+  cursor.at = start;
+  return false;
 }
 
 /** "30" for sewing", "long tail": yarn is what is left, and no stitches. */

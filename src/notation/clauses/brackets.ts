@@ -217,7 +217,7 @@ function readNamedBracket(reading: Reading, open: number, close: number): readon
     cursor.at = open + 1;
     const named = cursor.within(close, () => readMade(reading) && cursor.done);
     if (!named) return null;
-    const words = nameOf(cursor.wordsFrom(open + 1));
+    const words = nameOf(reading, open + 1);
     cursor.at = close + 1;
     return nameLast(reading, words, cursor.spanFrom(open).to)
       ? []
@@ -238,12 +238,18 @@ export function readMade(reading: Reading): boolean {
   return false;
 }
 
-export function nameOf(words: string): string {
-  return words
+/** The name given by "first V-st made" from a token on: a stitch of the dictionary by its code, else the words. */
+export function nameOf(reading: Reading, from: number): string {
+  const { cursor } = reading;
+  const words = cursor
+    .wordsFrom(from)
     .toLowerCase()
     .replace(/\s+(made|formed|completed|created|complete|worked|done)$/u, "")
     .replace(/^(a|an|the|first|1st|1|one|beginning|beg) /u, "")
     .trim();
+  const start = cursor.fits("a|an|the|first|1st|one|beginning|beg", from - cursor.at) ? from + 1 : from;
+  const stitch = stitchAt(cursor, reading, start - cursor.at, false);
+  return stitch && !stitch.special && start + stitch.length === cursor.at - 1 ? stitch.code : words;
 }
 
 /** Gives a name to the stitch or group just read. */

@@ -290,6 +290,14 @@ export function readMarker(reading: Reading): MarkerClause | null {
     const start = cursor.at;
     const verb = cursor.key();
     if (!cursor.accept(MARK_VERBS)) return null;
+    // "and move it up each rnd": the marker spoken of before.
+    if (
+      /^(?:mov|carry|rais|bring)/u.test(verb) &&
+      cursor.accept("it|them|this up|along|on|with|to|each|every|as")
+    ) {
+      while (!cursor.isBoundary() && !cursor.isOpener()) cursor.at += 1;
+      return { kind: "marker", span: cursor.spanFrom(start), action: "move", target: null };
+    }
     const marks = verb === "pm" || verb === "mark" || verb === "marking";
     cursor.accept("and replace");
     cursor.accept("a|an|the|your|another|one|stitch|st");

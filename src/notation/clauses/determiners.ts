@@ -137,8 +137,16 @@ export function readDeterminers(reading: Reading, draft: Draft): void {
   if (draft.noun) return;
   for (let guard = 0; guard < 12; guard += 1) {
     if (cursor.accept("each and every") || cursor.accept("each|every|all")) {
-      if (cursor.accept("other|alt|alternate|second|2nd|alternating")) draft.ref = "every-other";
-      else draft.each = true;
+      // "every other st" is every second one; "all other sts" are the rest.
+      if (
+        !/^all$/iu.test(cursor.wordsFrom(cursor.at - 1)) &&
+        cursor.accept("other|alt|alternate|second|2nd|alternating")
+      )
+        draft.ref = "every-other";
+      else {
+        cursor.accept("other|others|remaining|rem");
+        draft.each = true;
+      }
       cursor.accept("of");
       if (cursor.accept("the")) cursor.accept("of");
       continue;
@@ -259,8 +267,22 @@ export function readDeterminers(reading: Reading, draft: Draft): void {
       cursor.at += 1;
       continue;
     }
+    // "beg sc", "starting st": the first one of the round.
+    if (cursor.fits("beg|beginning|starting|initial") && namesStitch(reading, 1)) {
+      cursor.at += 1;
+      draft.ref ??= "first";
+      continue;
+    }
     return;
   }
+}
+
+/** A stitch, by name or as "st", and no chain. */
+function namesStitch(reading: Reading, ahead: number): boolean {
+  const { cursor } = reading;
+  if (cursor.fits("st|stitch", ahead)) return true;
+  const stitch = stitchAt(cursor, reading, ahead, false);
+  return stitch !== null && stitch.code !== "ch" && stitch.code !== "sl st";
 }
 
 /** "5-dc group", "3 dc cluster": a place made of several stitches. */

@@ -16,7 +16,7 @@ describe("Several into one place", () => {
     ["1 sc and 1 hdc in next st", "(group @ next st : (sc x1) (hdc x1))"],
     ["(2 dc, ch 1, 2 dc) in each ch-2 sp around", "(group @ each ch2-sp .. : (dc x2) (ch 1) (dc x2))"],
     ["7 dc in next ch - fan made", '(dc x7 @ next ch "fan")'],
-    ["(dc, ch 2, dc) in sp (V-st made)", '(group @ next sp "v-st" : (dc) (ch 2) (dc))'],
+    ["(dc, ch 2, dc) in sp (V-st made)", '(group @ next sp "v-stitch" : (dc) (ch 2) (dc))'],
     [
       "2 dc, ch 2, 2 dc in corner sp, dc in next 3",
       "(choice list-before-space {(group @ next corner-sp : (dc x2) (ch 2) (dc x2))} {(dc x2) (ch 2) (dc x2 @ next corner-sp)}) (dc @ next 3 st)",

@@ -285,7 +285,11 @@ function endOfRow(reading: Reading): boolean {
 
 function cornerNoun(reading: Reading): Noun {
   const { cursor } = reading;
-  if (cursor.accept("foundation|base ch|chain|st") || cursor.accept("st|stitch"))
+  if (
+    cursor.accept("foundation|base ch|chain|st") ||
+    cursor.accept("st|stitch") ||
+    cursor.accept("group|grp|shell|cluster|increase|inc")
+  )
     return plain({ is: "corner" });
   const inner = cursor.attempt(() => {
     const found =

@@ -135,6 +135,7 @@ export function readTail(reading: Reading, draft: Draft): void {
       cursor.accept("just|first? made|worked|formed|created|below")
     )
       continue;
+    else if (draft.each && cursor.accept("in? between|inbetween") && !draft.of) continue;
     else if (
       cursor.accept("only") ||
       cursor.accept("of? the? same? prev|previous|row|rnd|round's? row|rnd|round")

@@ -1,4 +1,5 @@
 import { readClaim } from "../claims.ts";
+import { stitchAt } from "../stitch-words.ts";
 import type { Claim, Clause } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import type { Reading } from "./reading.ts";
@@ -140,7 +141,9 @@ export function readBareClaim(reading: Reading): boolean {
     const lost = before?.is === "word" && token.glued && /^(turn|across|around|end)$/u.test(before.norm);
     const sentence = lost || (before?.is === "mark" && ".;,:".includes(before.text));
     const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
-    if (!bracketed && !((sentence || noun) && (covered(reading) || (noun && worked(reading))))) return null;
+    const counts = sentence && saysThatItCounts(reading);
+    if (!bracketed && !counts && !((sentence || noun) && (covered(reading) || (noun && worked(reading)))))
+      return null;
     if (bracketed && !reading.out.some((clause) => clause.kind !== "aside")) return null;
     const claims: Claim[] = [];
     let end = cursor.at;
@@ -155,11 +158,26 @@ export function readBareClaim(reading: Reading): boolean {
       if (!cursor.isNumber()) break;
     }
     cursor.at = end;
-    return claims.length > 0 && (lost || rowIsOver(reading)) ? claims : null;
+    return claims.length > 0 && (lost || counts || rowIsOver(reading)) ? claims : null;
   });
   if (!found) return false;
   reading.claims.push(...found);
   return true;
+}
+
+/** "18 sc remain.", "24 dc made.", "30 sts in all": words behind the number that no order has. */
+function saysThatItCounts(reading: Reading): boolean {
+  const { cursor } = reading;
+  if (!worked(reading)) return false;
+  const stitch = stitchAt(cursor, reading, 1, false);
+  const noun = cursor.fits("st|sts|stitches", 1) || stitch?.length || 0;
+  if (noun === 0) return false;
+  const after = noun + 1;
+  const words =
+    cursor.fits("rem|remain|remains|remaining|made|total|altogether|now|completed", after) ||
+    cursor.fits("in all|total", after) ||
+    cursor.fits("left", after);
+  return words > 0 && cursor.isBoundary(after + words);
 }
 
 /** "2 sc, ..." after a covered row is a count only if no work follows; a whole sentence behind what ends a row is one in any case. */

@@ -30,7 +30,11 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     const counted = readCountedCall(reading, start);
     if (counted) return counted;
     cursor.accept("and|then");
-    if (!cursor.accept("rep|repeat|repeating|rpt|reps|repeats|rept|cont|continue|repeated")) return null;
+    if (
+      !cursor.accept("rep|repeat|repeating|rpt|reps|repeats|rept|cont|continue|repeated") &&
+      !(isWorkBetween(reading) && cursor.accept("work|working"))
+    )
+      return null;
     cursor.accept("the? pattern|instructions|sequence|section|steps|directions|stitches|sts?");
     cursor.accept("rep|repeating");
     let mark: string | null = null;
@@ -69,6 +73,8 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     const stop = readStop(reading, pair);
     if (!mark) cursor.accept("the? following");
     if (!mark && !stop) return null;
+    // "and continue across": goes on as before and repeats nothing.
+    if (!mark && /^(?:and |then )*cont/iu.test(cursor.wordsFrom(start)) && stop?.by === "limit") return null;
     if (!mark && stop?.by === "limit" && stop.limit.at !== "end" && stop.limit.at !== "last") return null;
     const late = readEndAtInner(reading);
     return {
@@ -79,6 +85,14 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
       stop: stop ?? { by: "unsaid", span: cursor.emptyHere() },
     };
   });
+}
+
+/** "work * to * across", "work from * to * 5 times": the verb of a call that names both stars. */
+export function isWorkBetween(reading: Reading, ahead = 0): boolean {
+  const { cursor } = reading;
+  if (!cursor.fits("work|working", ahead)) return false;
+  const star = ahead + (cursor.fits("from|between", ahead + 1) > 0 ? 2 : 1);
+  return isStar(reading, star) && cursor.fits("to|and|through", star + 1) > 0 && isStar(reading, star + 2);
 }
 
 /** "work 6 times total from *": the number before the star. */

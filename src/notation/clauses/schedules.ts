@@ -47,6 +47,8 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     const where = readEdgeWord(reading) ?? (early ? "one-edge" : null);
     if (!where) return null;
     cursor.accept("of|on|in|,");
+    // "at beg and end of row": the row that says so.
+    cursor.attempt(() => (cursor.accept("the|this? row|rnd|round") && cursor.isBoundary() ? true : null));
     const next = readFirstRow(reading);
     if (next) first = next.first;
     if (early) beats.push(early.times ? early : { ...early, ...timesHere(reading) });
@@ -488,7 +490,7 @@ export function readInPattern(reading: Reading): InPatternClause | null {
     const { cursor } = reading;
     const start = cursor.at;
     const verb = cursor.accept("work|working|continue|cont|continuing|crochet|keep|keeping");
-    cursor.accept("to work|working?") || cursor.accept("even|straight|working|work");
+    cursor.accept("to work|working") || cursor.accept("even|straight|working|work");
     let pattern = cursor.acceptAny(PATTERN);
     if (!verb && !pattern) return null;
     const each = readEachToLimit(reading);

@@ -10,10 +10,11 @@ import { readAlong, readLoopState, readRotate } from "./edges.ts";
 import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readTurn } from "./joins.ts";
 import { settleLists } from "./listed.ts";
 import { readNamedRows, readRowInTurn } from "./named-rows.ts";
+import { shortenLast } from "./omissions.ts";
 import { readPlaceFirst } from "./place-first.ts";
 import { readBareClaim, readIntroducedClaim, readRowClaim, readShares } from "./printed-counts.ts";
 import type { ClauseReader, OpenMark, Reading } from "./reading.ts";
-import { isSetUp, isStar, type RepeatWords, readRepeatWords, readStop } from "./repeats.ts";
+import { isSetUp, isStar, isWorkBetween, type RepeatWords, readRepeatWords, readStop } from "./repeats.ts";
 import { readLateEnding, readRepeatRows, readUntilAlone } from "./rows-meant.ts";
 import { readEven, readEvenly, readInPattern, readSchedule } from "./schedules.ts";
 import { readAllAsPiece, readAsPiece, readFinishing, readHold, readSeam } from "./seams.ts";
@@ -219,7 +220,7 @@ class Sequence {
       cursor.acceptMark("-");
       const from = cursor.at;
       if (!readMade(reading) || !(cursor.isBoundary() || isStar(reading))) return null;
-      if (!nameLast(reading, nameOf(cursor.wordsFrom(from)), cursor.spanFrom(start).to))
+      if (!nameLast(reading, nameOf(reading, from), cursor.spanFrom(start).to))
         this.push([{ kind: "aside", span: cursor.spanFrom(from) }]);
       return true;
     });
@@ -346,7 +347,7 @@ class Sequence {
     // A call that stands further off than this belongs to no star that a maker still remembers.
     for (let ahead = 0; ahead < 400 && cursor.token(ahead); ahead += 1) {
       if (
-        cursor.fits("rep|repeat|rpt|repeating", ahead) &&
+        (cursor.fits("rep|repeat|rpt|repeating", ahead) || isWorkBetween(this.reading, ahead)) &&
         (cursor.isMark(mark, ahead + 1) ||
           (cursor.fits("from|between|what|the", ahead + 1) &&
             (cursor.isMark(mark, ahead + 2) || cursor.isMark(mark, ahead + 3))))
@@ -487,7 +488,8 @@ class Sequence {
       style,
       ...(endBefore === undefined ? {} : { endBefore }),
     };
-    const replaced = endBefore === undefined ? this.endOfLast(repeat) : null;
+    const replaced =
+      endBefore === undefined ? (this.endOfLast(repeat) ?? shortenLast(reading, repeat)) : null;
     this.push(replaced ?? [repeat]);
   }
 

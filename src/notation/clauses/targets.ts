@@ -379,19 +379,27 @@ function between(reading: Reading, start: number): PlaceFound | null {
           ? "same"
           : null;
   readAmount(reading);
+  cursor.accept("skipped|unworked|worked");
   const noun = readNoun(reading);
   if (!noun && !ref && !each) return null;
-  if (
-    cursor.accept("and the? 2nd|second|next to last") ||
-    cursor.accept("and the? next|following? first|last?")
-  )
+  let atHook = false;
+  if (cursor.accept("and the? 2nd|second|next to last")) readNoun(reading);
+  else if (
+    cursor.accept("made|worked and the? next|following") ||
+    cursor.accept("and the? next|following first?")
+  ) {
+    // "between last skipped sc and next sc": where the hook is.
+    atHook = ref === "last" || ref === "same";
     readNoun(reading);
+  } else if (cursor.accept("and the? first|last")) readNoun(reading);
+  const stands =
+    noun?.what.is === "stitch" && standsAsOne(noun.what.code, reading) ? noun.what.code : undefined;
   cursor.accept("of|from the? previous|prev|last row|rnd|round");
   const until = each || !ref ? readLimit(reading, (inner) => readTarget(inner)) : readIdleLimit(reading);
   const target: Target = made<Target>({
     span: cursor.spanFrom(start),
-    ref: each || until ? "each" : (ref ?? "next"),
-    what: { is: "between" },
+    ref: each || until ? "each" : atHook ? "same" : (ref ?? "next"),
+    what: stands === undefined ? { is: "between" } : { is: "between", code: stands },
     until: until ?? undefined,
     count: undefined,
     each: undefined,
@@ -406,6 +414,13 @@ function between(reading: Reading, start: number): PlaceFound | null {
   });
   return { target };
 }
+
+/** Several stitches under one name: gaps lie between one and the next, and not inside. */
+function standsAsOne(code: string, reading: Reading): boolean {
+  return reading.specials.has(code) || GROUPED.test(code);
+}
+
+const GROUPED = /group|shell|cluster|fan|puff|popcorn|bobble|v-stitch|block|picot|tog$/u;
 
 /** No place was said. */
 export function hereTarget(span: Span): Target {

@@ -12,6 +12,8 @@ const VERBS = "work|make|do|crochet|place|put|working|making|worked";
 export function readWork(reading: Reading): Clause | readonly Clause[] | null {
   const { cursor } = reading;
   const start = cursor.at;
+  const fabric = readFabric(reading);
+  if (fabric) return fabric;
   cursor.accept("continue|continuing|cont|begin|keep");
   cursor.accept(VERBS) && cursor.accept("only|another|out?");
   const item = readItem(reading, start) ?? readSlipOver(reading, start);
@@ -19,6 +21,22 @@ export function readWork(reading: Reading): Clause | readonly Clause[] | null {
   const joined = readJoinedItems(reading, item, start);
   if (joined) return joined;
   return finish(reading, item, start);
+}
+
+/** "and working in dc, inc 6 dc evenly": what the row is made of, said before what is done. */
+function readFabric(reading: Reading): Clause | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const start = cursor.at;
+    if (!cursor.accept("working in|with")) return null;
+    const stitch = stitchAt(cursor, reading, 0, false);
+    if (!stitch || stitch.code === "ch") return null;
+    const from = cursor.at;
+    cursor.at += stitch.length;
+    if (!cursor.isMark(",") || cursor.fits(", turn|join|ch", 0)) return null;
+    reading.lastStitch = { code: stitch.code, span: cursor.spanFrom(from) };
+    return { kind: "aside", span: cursor.spanFrom(start) };
+  });
 }
 
 interface Item {
@@ -49,6 +67,8 @@ function readItem(reading: Reading, start: number): Item | null {
         stitchAt(cursor, reading, 1, false)
       )
         cursor.at += 1;
+      const together = readTogether(reading, count, start);
+      if (together) return together;
       cursor.accept("x|more|of|regular|additional|complete|full|standard|normal|separate|individual");
     }
     stitch = stitchAt(cursor, reading, 0, count !== null);
@@ -76,6 +96,21 @@ function readItem(reading: Reading, start: number): Item | null {
     loops,
     start,
   });
+}
+
+/** "work 2 tog", "3 sts together": a decrease in the stitch of the row. */
+function readTogether(reading: Reading, count: Amount, start: number): Item | null {
+  const { cursor } = reading;
+  const many = singleValue(count);
+  if (many !== 2 && many !== 3) return null;
+  const from = cursor.at;
+  cursor.accept("st|sts|stitch|stitches");
+  if (!cursor.accept("tog|together")) {
+    cursor.at = from;
+    return null;
+  }
+  const code = many === 2 ? "dec" : `${reading.lastStitch?.code ?? "sc"}3tog`;
+  return { code, stitchSpan: cursor.spanFrom(start), start };
 }
 
 /** "Slip 11 stitches", "slip across next 4 sts": slip stitches by their verb. */
@@ -218,8 +253,8 @@ function bare(item: Item, span: WorkClause["span"]): WorkClause {
 function finish(reading: Reading, item: Item, start: number): readonly Clause[] {
   const { cursor } = reading;
   reading.lastStitch = { code: item.code, span: item.stitchSpan };
-  skipSee(reading);
-  const place = readWhere(reading);
+  skipGloss(reading, item.code);
+  const place = overBoth(reading, item.code, readWhere(reading));
   const before = cursor.spanFrom(start);
   const after = item.count ? null : readTimesAfter(reading, place?.target);
   const count = item.count ?? (place?.target.count ? null : after) ?? undefined;
@@ -251,12 +286,39 @@ function finish(reading: Reading, item: Item, start: number): readonly Clause[] 
   return [work, ...readFurtherPlaces(reading, work, place !== null)];
 }
 
-/** "shell (see Special Stitches) in next sp": the pointer stands between the stitch and its place. */
-function skipSee(reading: Reading): void {
+/** "dec over same st and next st": both places of one decrease. */
+function overBoth(reading: Reading, code: string, place: PlaceFound | null): PlaceFound | null {
+  const { cursor } = reading;
+  const { target } = place ?? {};
+  if (!target || target.count || target.each || !/^dec$|2tog$|^invdec$/u.test(code)) return place;
+  if (!["same", "next", "first", "last"].includes(target.ref)) return place;
+  const start = cursor.at;
+  if (!cursor.accept("and|& the?")) return place;
+  const second = readPlace(reading, true)?.target;
+  if (!second || second.count || !["next", "last", "any", "nth", "first"].includes(second.ref)) {
+    cursor.at = start;
+    return place;
+  }
+  const span = { from: target.span.from, to: second.span.to };
+  return { target: { ...target, span, ...(target.ref === "last" ? { ref: "next" } : {}) } };
+}
+
+/**
+ * What stands in brackets between a stitch and its place: "shell (see Special Stitches) in next sp", "treble crochet (trc) in next dc",
+ * "3 dc, ch 1, 3 dc (shell) in next sp".
+ */
+function skipGloss(reading: Reading, code: string): void {
   const { cursor } = reading;
   const close = cursor.partner[cursor.at] ?? -1;
-  if (cursor.isOpener() && close > 0 && close < cursor.limit && cursor.fits("see|refer|pattern|note", 1))
+  if (!cursor.isOpener() || close < 0 || close >= cursor.limit) return;
+  if (cursor.fits("see|refer|pattern|note", 1)) {
     cursor.at = close + 1;
+    return;
+  }
+  const named = stitchAt(cursor, reading, 1, true);
+  if (!named || cursor.at + 1 + named.length !== close) return;
+  const placed = cursor.fits("in|into|over|around|across|to", close - cursor.at + 1) > 0;
+  if (named.code === code || (placed && reading.out.length > 0)) cursor.at = close + 1;
 }
 
 /** "in next st", "across", "over next 2 sts", nothing. */

@@ -53,14 +53,14 @@ export function printWork(clause: WorkClause, setting: Setting): string {
   const place = printPlace(target, setting, prepositionOf(stitch, target));
   if (place !== "") parts.push(place);
   if (target.countsAs) parts.push(printSkipped(target.countsAs, setting));
-  if (clause.named !== undefined) parts.push(`(${clause.named} made)`);
+  if (clause.named !== undefined) parts.push(`(${printStitch(clause.named, style)} made)`);
   return parts.join(" ");
 }
 
 /** "(sc, ch 2, sc) in next st". */
 export function printGroup(clause: GroupClause, setting: Setting): string {
   const body = setting.inner(clause.body, setting);
-  const named = clause.named === undefined ? "" : ` (${clause.named} made)`;
+  const named = clause.named === undefined ? "" : ` (${printStitch(clause.named, setting.style)} made)`;
   return `(${body}) ${printPlace(clause.target, setting, "in") || "in same place"}${named}`;
 }
 

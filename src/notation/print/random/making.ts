@@ -106,7 +106,7 @@ function groups(sizes: number): Arbitrary<Clause> {
   return all(
     just({ kind: "group", span: SPAN }),
     fc.record({ body: fc.array(bare, { minLength: 2, maxLength: 5 }), target: inPlace(sizes) }),
-    maybe("named", fc.constantFrom("shell", "v-st")),
+    maybe("named", fc.constantFrom("shell", "v-stitch")),
   );
 }
 
