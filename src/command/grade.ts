@@ -1,9 +1,9 @@
 import { rename, stat, writeFile } from "node:fs/promises";
 import { agree, LineIndex } from "../base/index.ts";
 import { gradeDesign, type NotGraded, type Regraded } from "../design/index.ts";
-import { highsSolver, type LinearSolver } from "../sizing/index.ts";
 import { setFindings, WIDEST_PROSE } from "./findings.ts";
 import { findingJson } from "./json.ts";
+import { loadSolver } from "./load-solver.ts";
 import { type Paint, paintFor } from "./paint.ts";
 import { nameOf, readInput } from "./read-input.ts";
 import type { GradeRequest } from "./request.ts";
@@ -45,16 +45,6 @@ export async function gradeFile(request: GradeRequest, terminal: Terminal): Prom
 }
 
 const set = (lines: readonly string[]): string => `${lines.map((line) => line.trimEnd()).join("\n")}\n`;
-
-/** The solver for what the search leaves open; without its package the best that was found is taken. */
-async function loadSolver(): Promise<LinearSolver | null> {
-  try {
-    const { default: load } = await import("highs");
-    return highsSolver(await load());
-  } catch {
-    return null;
-  }
-}
 
 /**
  * Writes beside the file and renames, so that a crash never leaves half a design. A mark at the beginning of the file that

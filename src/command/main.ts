@@ -1,4 +1,5 @@
 import manifest from "../../package.json" with { type: "json" };
+import { begin } from "./begin.ts";
 import { checkFiles } from "./check.ts";
 import { explain } from "./explain.ts";
 import { gradeFile } from "./grade.ts";
@@ -11,12 +12,40 @@ export { type ExitCode, processTerminal, type Terminal } from "./terminal.ts";
 const HELP = `loopwright ${manifest.version}
 Works a written crochet pattern in every size and proves or disproves its counts.
 
+  loopwright begin                  write a first draft of a garment
   loopwright check FILE...          check patterns; - is standard input
   loopwright check --explain CODE   what a finding means, with an example
   loopwright check --help           more about checking
   loopwright size FILE              what the counts of a design make, size by size
   loopwright grade FILE             choose all counts of a design anew
   loopwright --version
+`;
+
+const HELP_BEGIN = `loopwright begin [pullover|raglan|panels]
+Writes a first draft of a garment into a new file: plan, rules, the best counts
+of all sizes, and every row. Without a word behind it, it asks.
+
+  pullover          four flat pieces from the hem up
+  raglan            from the neck down in joined rounds
+  panels            an open vest or jacket worked sideways
+
+  --title TITLE     the name of the design; its file is named after it
+  --body CHART      "women, corrected", "men, published", "children, published"
+  --sizes "S M L"   sizes of the chart; otherwise all
+  --fabric NAME     bumps, pebbles, half double crochet, ...
+  --gauge "14 x 11" stitches and rows over 10 cm, washed
+  --yarn 4          class of the yarn, 1 to 6
+  --hook 5.5        hook in millimetres
+  --ease 14         centimetres larger than the body at the bust
+  --arm-ease 10     the same at the upper arm
+  --armhole WORD    notch or straight, of a pullover
+  --hem WORD        "post rib" or ridges
+  --sleeves         panels with sleeves: a jacket
+  --pockets         panels with pockets
+  --out FILE        name of the new file
+
+A file that is there already is never written over. The exit code is 0 when the
+draft is written and proved, 1 when no counts fit, 2 when it could not be done.
 `;
 
 const HELP_CHECK = `loopwright check FILE...
@@ -57,6 +86,7 @@ rules clash or the design has errors, 2 when it could not be done.
 
 const HELPS: Readonly<Record<Command | "loopwright", string>> = {
   loopwright: HELP,
+  begin: HELP_BEGIN,
   check: HELP_CHECK,
   size: HELP_SIZE,
   grade: HELP_GRADE,
@@ -74,6 +104,8 @@ export async function main(args: readonly string[], terminal: Terminal): Promise
       return 0;
     case "explain":
       return explain(request.code, terminal);
+    case "begin":
+      return begin(request, terminal);
     case "check":
       return checkFiles(request, terminal);
     case "size":

@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import type { Wishes } from "../constructions/index.ts";
 import { nearest } from "./nearest.ts";
 
 /** What one command line asks for. */
@@ -9,6 +10,7 @@ export type Request =
   | CheckRequest
   | SizeRequest
   | GradeRequest
+  | BeginRequest
   /** It cannot be done as typed: why, in a sentence. */
   | { readonly is: "unclear"; readonly why: string };
 
@@ -39,7 +41,16 @@ export interface GradeRequest {
   readonly dryRun: boolean;
 }
 
-export type Command = "check" | "size" | "grade";
+/** Writes a first draft of a design. */
+export interface BeginRequest {
+  readonly is: "begin";
+  /** Absent: the designer is asked. */
+  readonly wishes?: Wishes;
+  /** Name of the new file; absent: made of the title. */
+  readonly out?: string;
+}
+
+export type Command = "begin" | "check" | "size" | "grade";
 
 const OPTIONS = {
   json: { type: "boolean" },
@@ -49,6 +60,20 @@ const OPTIONS = {
   help: { type: "boolean", short: "h" },
   version: { type: "boolean", short: "v" },
   "dry-run": { type: "boolean" },
+  title: { type: "string" },
+  body: { type: "string" },
+  sizes: { type: "string" },
+  fabric: { type: "string" },
+  gauge: { type: "string" },
+  yarn: { type: "string" },
+  hook: { type: "string" },
+  ease: { type: "string" },
+  "arm-ease": { type: "string" },
+  armhole: { type: "string" },
+  hem: { type: "string" },
+  sleeves: { type: "boolean" },
+  pockets: { type: "boolean" },
+  out: { type: "string" },
 } as const;
 
 type Name = keyof typeof OPTIONS;
@@ -58,12 +83,40 @@ const FOLLOWED_BY: Partial<Record<Name, string>> = {
   size: "the name of a size, as in --size M",
   terms: "us or uk",
   explain: "the code of a finding, as in --explain rows/count-differs",
+  title: 'the name of the design, as in --title "Plain Top"',
+  body: 'the name of a chart, as in --body "men, corrected"',
+  sizes: 'names of sizes, as in --sizes "S M L"',
+  fabric: "the name of a fabric, as in --fabric bumps",
+  gauge: 'stitches and rows over 10 cm, as in --gauge "14 x 11"',
+  yarn: "the class of the yarn, 1 to 6",
+  hook: "the hook in millimetres, as in --hook 5.5",
+  ease: "centimetres at the bust, as in --ease 14",
+  "arm-ease": "centimetres at the upper arm, as in --arm-ease 10",
+  armhole: "notch or straight",
+  hem: "post rib or ridges",
+  out: "the name of the new file, as in --out my-design.md",
 };
 
-const COMMANDS: readonly Command[] = ["check", "size", "grade"];
+const COMMANDS: readonly Command[] = ["begin", "check", "size", "grade"];
 
 /** The options that belong to each command. */
 const BELONG: Readonly<Record<Command, readonly Name[]>> = {
+  begin: [
+    "title",
+    "body",
+    "sizes",
+    "fabric",
+    "gauge",
+    "yarn",
+    "hook",
+    "ease",
+    "arm-ease",
+    "armhole",
+    "hem",
+    "sleeves",
+    "pockets",
+    "out",
+  ],
   check: ["json", "size", "terms", "explain"],
   size: ["json"],
   grade: ["json", "dry-run"],
@@ -104,6 +157,7 @@ function requestOf(words: readonly string[], given: ReadonlyMap<Name, string>): 
     return unclear(given.size > 0 ? `--${[...given.keys()][0]} belongs to a command: loopwright check.` : "");
   const stray = [...given.keys()].find((name) => !BELONG[command].includes(name));
   if (stray !== undefined) return unclear(doesNotBelong(stray, command));
+  if (command === "begin") return beginRequest(files, given);
   return command === "check" ? checkRequest(files, given) : designRequest(command, files, given);
 }
 
@@ -128,6 +182,31 @@ function designRequest(
   if (file === "-" && !dryRun)
     return unclear("There is no file to write to in standard input (-): name a file, or say --dry-run.");
   return { is: "grade", file, json, dryRun };
+}
+
+function beginRequest(words: readonly string[], given: ReadonlyMap<Name, string>): Request {
+  const [construction, ...more] = words;
+  const out = given.get("out");
+  const file = out === undefined ? {} : { out };
+  if (more.length > 0) return unclear(`begin takes one construction, not also ${more[0]}.`);
+  if (construction === undefined)
+    return given.size > (out === undefined ? 0 : 1)
+      ? unclear("Say what to begin with, as in: loopwright begin pullover")
+      : { is: "begin", ...file };
+  const { "arm-ease": armEase, ...said } = Object.fromEntries(
+    [...given].filter(([name]) => !["out", "sleeves", "pockets"].includes(name)),
+  );
+  return {
+    is: "begin",
+    ...file,
+    wishes: {
+      construction,
+      ...said,
+      ...(armEase === undefined ? {} : { armEase }),
+      sleeves: given.has("sleeves"),
+      pockets: given.has("pockets"),
+    },
+  };
 }
 
 function checkRequest(files: readonly string[], given: ReadonlyMap<Name, string>): Request {

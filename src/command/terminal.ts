@@ -8,6 +8,8 @@ export interface Terminal {
   readonly colour?: boolean;
   /** Standard input, piece by piece; absent: there is none. */
   readonly input?: AsyncIterable<Uint8Array>;
+  /** Somebody sits at the input and can be asked; absent: nobody. */
+  readonly asks?: boolean;
 }
 
 /** Exit codes: 0 the job was done, 1 it was done and found errors, 2 it could not be done. */
@@ -38,5 +40,6 @@ export function processTerminal(): Terminal {
     ...(stdout.columns ? { columns: stdout.columns } : {}),
     colour: Boolean(stdout.isTTY) && !env.NO_COLOR && env.TERM !== "dumb",
     input: stdin,
+    asks: Boolean(stdin.isTTY && stdout.isTTY),
   };
 }

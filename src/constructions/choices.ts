@@ -2,6 +2,7 @@ import type { FabricPattern } from "./fabric.ts";
 
 /** What a designer chooses before there is any text. Lengths in cm, gauge over 10 cm. */
 export interface Choices {
+  readonly construction: "pullover" | "raglan" | "panels";
   readonly title: string;
   /** A chart that the design document knows: "women, corrected". */
   readonly body: string;
@@ -26,5 +27,8 @@ export interface Choices {
   /** How deep the front neck is cut, cm. */
   readonly neckDrop: number;
   readonly ribDepth: number;
+  /** Of a garment of panels: a pullover has them. */
+  readonly sleeves: boolean;
+  readonly pockets: boolean;
   readonly forChildren: boolean;
 }

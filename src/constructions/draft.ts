@@ -25,8 +25,16 @@ export interface DraftParts {
 
 /** The whole document, its counts not chosen yet. */
 export function documentOf(choices: Choices, parts: DraftParts): string {
-  return [...head(choices, parts), ...opening(choices, parts), ...parts.pieces].join("\n");
+  const cautions = choices.forChildren ? CAUTIONS : [];
+  return [...head(choices, parts), ...opening(choices, parts), ...parts.pieces, ...cautions].join("\n");
 }
+
+/** Sources: EN 14682 and 16 CFR 1120 on cords, 16 CFR 1501 on small parts, the advice of paediatricians on babies' sleep. */
+const CAUTIONS = [
+  "# For a child's safety",
+  "Add no cords, ties or drawstrings at the neck, and none with loose ends anywhere. Sew on no buttons, beads or pompons for a child under three years; whatever is sewn on must hold when it is tugged. A baby under one year sleeps without loose clothes or covers: take the garment off for sleep. Follow your local rules for children's clothes, all the more before you sell one.",
+  "",
+];
 
 function head(choices: Choices, { plan, counts, ties, fabricsUsed }: DraftParts): readonly string[] {
   const { yarn, ease } = choices;
@@ -99,7 +107,11 @@ const ABBREVIATIONS: readonly (readonly [word: string, pattern: RegExp, meaning:
   ["rnd(s)", /\brnds?\b/i, "round(s)"],
   ["RS", /\bRS\b/, "right side"],
   ["sc", /\bsc\b/i, "single crochet"],
+  ["dc2tog", /\bdc2tog\b/i, "double crochet 2 together"],
+  ["hdc2tog", /\bhdc2tog\b/i, "half double crochet 2 together"],
+  ["rem", /\brem\b/i, "remaining"],
   ["sc2tog", /\bsc2tog\b/i, "single crochet 2 together"],
+  ["sp(s)", /\bsps?\b/i, "space(s)"],
   ["sl st", /\bsl st\b/i, "slip stitch"],
   ["st(s)", /\bsts?\b/i, "stitch(es)"],
   ["WS", /\bWS\b/, "wrong side"],

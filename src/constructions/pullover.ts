@@ -1,8 +1,7 @@
 import type { Choices } from "./choices.ts";
 import type { DraftParts } from "./draft.ts";
-import { mainGauge, nearestOdd, postRibGauge, ridgeGauge, type StartGauge } from "./estimates.ts";
-import { type FabricPattern, isPlain, tapers } from "./fabric.ts";
-import { postRib, ridges } from "./ribs.ts";
+import { mainGauge, postRibGauge } from "./estimates.ts";
+import { type FabricPattern, tapers } from "./fabric.ts";
 import {
   count,
   fabricRow,
@@ -15,6 +14,17 @@ import {
   stitchesOf,
   type Whole,
 } from "./row-words.ts";
+import {
+  armholeTie,
+  type Multiple,
+  multipleWords,
+  pieceMultiple,
+  ribStart,
+  rowsIn,
+  rowsWords,
+  sleeveCounts,
+  sleevePiece,
+} from "./sleeve.ts";
 import { straightRows } from "./straight-rows.ts";
 
 /*
@@ -26,9 +36,7 @@ import { straightRows } from "./straight-rows.ts";
 /** What is settled once for all sizes, in stitches and rows. */
 interface Cut {
   readonly fabric: FabricPattern;
-  readonly multiple: { readonly of: number; readonly plus: number };
-  /** Rows of the body and of the armhole come in these. */
-  readonly rowsIn: number;
+  readonly multiple: Multiple;
   /** Stitches taken off at one side of the front neck each time, and how many times. */
   readonly neckStep: number;
   readonly neckSteps: number;
@@ -37,67 +45,37 @@ interface Cut {
   /** Stitches picked up along one side of the neck. */
   readonly backSide: number;
   readonly frontSide: number;
-  readonly hemRows: number;
-  readonly cuffRows: number;
   /** The sleeve top goes round the armhole, a little wider, so that it is eased in and never stretched. */
   readonly armholeTie: string;
 }
 
 function cutOf(choices: Choices): Cut {
-  const { fabric, hem } = choices;
+  const { fabric } = choices;
   const main = mainGauge(choices);
   const rib = postRibGauge(choices);
-  // A post rib is mirrored at both edges, so the number of its stitches is odd or even in all sizes.
-  const multiple = fabric.multiple.of === 1 && hem === "post rib" ? { of: 2, plus: 1 } : fabric.multiple;
-  const rowsIn = fabric.rows.length % 2 === 0 ? fabric.rows.length : 2 * fabric.rows.length;
+  const multiple = pieceMultiple(choices);
+  const inRows = rowsIn(choices);
   const step = fabric.multiple.of * Math.max(1, Math.round(1.3 / main.stitchCm / fabric.multiple.of));
   const neckSteps = step * main.stitchCm > 2.5 ? 1 : 2;
   const slope = 2 * main.stitchCm;
   const frontRows =
     1 +
-    rowsIn *
+    inRows *
       Math.max(
-        neckSteps === 2 ? Math.ceil(4 / rowsIn) : 1,
-        Math.round((choices.neckDrop - slope) / main.rowCm / rowsIn),
+        neckSteps === 2 ? Math.ceil(4 / inRows) : 1,
+        Math.round((choices.neckDrop - slope) / main.rowCm / inRows),
       );
   return {
     fabric,
     multiple,
-    rowsIn,
     neckStep: step,
     neckSteps,
     frontRows,
     backSide: Math.max(2, Math.round((main.rowCm + slope) / rib.stitchCm)),
     frontSide: Math.round((frontRows * main.rowCm + slope) / rib.stitchCm) + step * neckSteps,
-    hemRows: ribRows(choices, hem),
-    cuffRows: ribRows(choices, tapers(fabric) ? hem : "ridges"),
-    armholeTie: armholeTie(main, Math.max(2, multiple.of)),
+    armholeTie: armholeTie(main, "armhole rows", Math.max(2, multiple.of)),
   };
 }
-
-/** @param repeat  stitches by which the sleeve top can change */
-function armholeTie({ stitchCm, rowCm }: StartGauge, repeat: number): string {
-  // Up to 2.5 cm are eased in without puckering, source: trade handbook, section 2.4 (set-in).
-  const slack = Math.max(1, Math.min(repeat / 2, Math.floor(1.2 / stitchCm)));
-  const { over, under } = smallFraction((2 * rowCm) / stitchCm);
-  return `sleeve top sts is ${over} for every ${under} armhole rows plus ${slack + Math.round((2 * rowCm) / stitchCm)}, within ${slack}`;
-}
-
-/** The fraction with the smallest bottom, up to 12, that is within a hundredth of a value. */
-function smallFraction(value: number): { readonly over: number; readonly under: number } {
-  for (let under = 1; under < 12; under += 1) {
-    const over = Math.round(value * under);
-    if (Math.abs(over / under - value) < 0.01 * value) return { over, under };
-  }
-  return { over: Math.round(value * 12), under: 12 };
-}
-
-/** Odd, so that the first row behind it is a RS row. */
-const ribRows = (choices: Choices, rib: Choices["hem"]): number =>
-  Math.max(
-    3,
-    nearestOdd(choices.ribDepth / (rib === "ridges" ? ridgeGauge(choices) : postRibGauge(choices)).rowCm),
-  );
 
 export function draftPullover(choices: Choices): DraftParts {
   const cut = cutOf(choices);
@@ -105,7 +83,7 @@ export function draftPullover(choices: Choices): DraftParts {
   const tapered = tapers(choices.fabric);
   return {
     plan: planOf(choices, cut),
-    counts: [...bodyCounts(cut, shape), ...(tapered ? taperedCounts(cut) : straightCounts(cut))],
+    counts: [...bodyCounts(cut, choices), ...sleeveCounts(choices)],
     ties: [
       ...(shape === "notch" ? ["body sts is chest sts plus twice notch sts"] : []),
       "chest sts is back neck sts plus twice shoulder sts",
@@ -130,7 +108,7 @@ export function draftPullover(choices: Choices): DraftParts {
     pieces: [
       ...back(cut, choices),
       ...front(cut, choices),
-      ...(tapered ? taperedSleeve(cut, choices) : straightSleeve(cut, choices)),
+      ...sleevePiece(choices),
       ...finishing(cut, choices),
     ],
   };
@@ -160,14 +138,12 @@ function planOf(choices: Choices, cut: Cut): DraftParts["plan"] {
   ];
 }
 
-const multipleWords = ({ of, plus }: Cut["multiple"]): string =>
-  of === 1 ? "" : `, multiple: ${of}${plus === 0 ? "" : ` + ${plus}`}`;
-
-function bodyCounts(cut: Cut, shape: Choices["armhole"]): DraftParts["counts"] {
-  const { fabric, multiple, rowsIn, neckStep, neckSteps, frontRows } = cut;
+function bodyCounts(cut: Cut, choices: Choices): DraftParts["counts"] {
+  const shape = choices.armhole;
+  const { fabric, multiple, neckStep, neckSteps, frontRows } = cut;
   const m = fabric.multiple;
   const taken = 2 * neckStep * neckSteps;
-  const rows = `of: rows, ${rowsIn === 2 ? "parity: even" : `multiple: ${rowsIn}`}`;
+  const rows = `of: rows, ${rowsWords(choices)}`;
   const short = fabric.rows.length + 4;
   return [
     ["body sts", `along: body width, in: main, of: stitches${multipleWords(multiple)}`],
@@ -210,7 +186,7 @@ function back(cut: Cut, choices: Choices): readonly string[] {
   const half = halfOf(cut);
   return [
     "# Back",
-    ...hem(cut, choices, "body sts", cut.hemRows, choices.hem),
+    ...ribStart(choices, "body sts", choices.hem),
     "",
     "## Body",
     ...straightRows(fabric, 1, count("body rows"), body),
@@ -242,16 +218,6 @@ function shoulder({ fabric }: Cut, more: number): Reach & { readonly to: "many" 
     stitches: count("shoulder sts", more),
     repeats: count("shoulder repeats", more / fabric.multiple.of),
   };
-}
-
-function hem(cut: Cut, choices: Choices, sts: string, rows: number, rib: Choices["hem"]): readonly string[] {
-  const odd = cut.multiple.of % 2 === 0 && cut.multiple.plus % 2 === 1;
-  return [
-    "## Rib",
-    `With ${choices.ribHookMm} mm hook, ch {${sts} + 1}.`,
-    ...(rib === "ridges" ? ridges(rows, `{${sts}} sts`) : postRib(rows, `{${sts}} sts`, odd)),
-    `Change to ${choices.hookMm} mm hook.`,
-  ];
 }
 
 /** The first row of the armholes, where a notch is cut; a straight side has none. */
@@ -321,99 +287,6 @@ function neckRows(
     }
   }
   return [...lines, ...straightRows(fabric, row, { plus: frontRows }, "{shoulder sts} sts")];
-}
-
-function taperedCounts(cut: Cut): DraftParts["counts"] {
-  const { multiple, rowsIn } = cut;
-  const rows = rowsIn === 2 ? "parity: even" : `multiple: ${rowsIn}`;
-  return [
-    ["cuff sts", `along: cuff, in: main, of: stitches${multipleWords(multiple)}`],
-    ["slow increases", "of: repeats, order: any"],
-    ["fast increases", "of: repeats, order: any"],
-    ["double increases", "of: repeats, order: any"],
-    ["sleeve sts after slow increases", "same as: cuff sts plus 2 plus twice slow increases"],
-    ["sleeve sts after fast increases", "same as: sleeve sts after slow increases plus twice fast increases"],
-    [
-      "sleeve top sts",
-      "along: upper sleeve, in: main, of: stitches, same as: sleeve sts after fast increases plus 4 times double increases",
-    ],
-    [
-      "increase rows",
-      "of: rows, order: any, same as: 4 times slow increases plus twice fast increases plus twice double increases plus 4",
-    ],
-    ["straight rows", "of: rows, order: any, parity: even, at least: 4"],
-    [
-      "sleeve rows",
-      `along: sleeve length minus rib depth, in: main, of: rows, ${rows}, order: any, same as: increase rows plus straight rows`,
-    ],
-  ];
-}
-
-function taperedSleeve(cut: Cut, choices: Choices): readonly string[] {
-  const { fabric } = cut;
-  const period = fabric.rows.length;
-  const even = fabricRow(fabric, 2);
-  const stitch = isPlain(even.stitches) ? even.stitches : { plain: "sc" };
-  const words = (many: number): string => {
-    const loops = stitch.loops ? ` ${stitch.loops}` : "";
-    const one = `${stitch.plain}${loops}`;
-    return `Ch ${even.chains}, ${many} ${one} in first st, ${one} in each st to last st, ${many} ${one} in last st, turn.`;
-  };
-  const keeping =
-    period === 1
-      ? "Keeping on with Row 1 on all other rows"
-      : "Keeping on with Row 1 on every RS row and Row 2 on all remaining WS rows";
-  return [
-    "# Sleeves (make 2)",
-    ...hem(cut, choices, "cuff sts", cut.cuffRows, choices.hem),
-    "",
-    "## Sleeve",
-    ...straightRows(fabric, 1, { plus: 3 }, "{cuff sts} sts"),
-    `Row 4 (WS) (increase row): ${words(2)} {cuff sts + 2} sts.`,
-    `${keeping}, work the increase row again on every 4th row {slow increases} times. {sleeve sts after slow increases} sts.`,
-    "Then work the increase row on every 2nd row {fast increases} times. {sleeve sts after fast increases} sts.",
-    `Double increase row (used below): ${words(3)} 4 sts increased.`,
-    "Next rows: Work (Row 1, Double increase row) {double increases} times. {sleeve top sts} sts.",
-    `Work ${period === 1 ? "Row 1" : "Rows 1 and 2 alternately"} for {straight rows} more rows, ending with a WS row. {sleeve rows} rows, {sleeve top sts} sts.`,
-    `Fasten off.${choices.armhole === "notch" ? " Place markers {notch rows} rows below the top at each side." : ""}`,
-    "",
-  ];
-}
-
-function straightCounts({ multiple, fabric, rowsIn }: Cut): DraftParts["counts"] {
-  const odd = fabric.multiple.plus % 2 === 1;
-  return [
-    ["sleeve top sts", `along: upper sleeve, in: main, of: stitches${multipleWords(multiple)}`],
-    [
-      "sleeve rows",
-      `along: sleeve length minus rib depth, in: main, of: rows, ${rowsIn === 2 ? "parity: even" : `multiple: ${rowsIn}`}, order: any`,
-    ],
-    [
-      "cuff sts",
-      `along: cuff, in: ridges, of: stitches, same as: half of ${odd ? "(sleeve top sts plus 1)" : "sleeve top sts"}`,
-    ],
-  ];
-}
-
-function straightSleeve(cut: Cut, choices: Choices): readonly string[] {
-  const odd = cut.fabric.multiple.plus % 2 === 1;
-  return [
-    "# Sleeves (make 2)",
-    "Worked from the top down.",
-    "",
-    "## Sleeve",
-    `With ${choices.hookMm} mm hook, ch {sleeve top sts + 1}.`,
-    "Foundation row (WS): Sc in 2nd ch from hook and in each ch across, turn. {sleeve top sts} sts.",
-    ...straightRows(cut.fabric, 1, count("sleeve rows"), "{sleeve top sts} sts"),
-    "",
-    "## Cuff",
-    `Change to ${choices.ribHookMm} mm hook.`,
-    `Row 1 (RS): Ch 1, ${odd ? "sc in first st, " : ""}*sc2tog over next 2 sts; rep from * across, turn. {cuff sts} sts.`,
-    "Row 2 (WS): Ch 1, sc BLO in each st across, turn. {cuff sts} sts.",
-    `Rows 3-${cut.cuffRows}: Rep Row 2. {cuff sts} sts. Fasten off.`,
-    ...(choices.armhole === "notch" ? ["Place markers {notch rows} rows below the top at each side."] : []),
-    "",
-  ];
 }
 
 function finishing(cut: Cut, choices: Choices): readonly string[] {

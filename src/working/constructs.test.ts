@@ -397,3 +397,29 @@ describe("the eight ways of printing a count", () => {
     expect(found(`${sc(10)}${row}. ${way.replace("10", "11")}`)).toEqual(["rows/count-differs Row 2"]);
   });
 });
+
+describe('rows by name under "Next rows"', () => {
+  const rounds = (times: number, end: number): string =>
+    "Ch 20, join with a sl st in first ch.\nRnd 1: Ch 1, sc in each ch around; join. 20 sc.\n" +
+    "Narrowing rnd: Ch 1, sc2tog, sc in each st to last 2 sts, sc2tog; join. 2 sts decreased.\n" +
+    `Next rnds: Work the Narrowing rnd ${times} times. ${end} sc.`;
+
+  it("are worked as often as their own words say, also never", () => {
+    expect(found(rounds(0, 20))).toEqual([]);
+    expect(found(rounds(3, 14))).toEqual([]);
+    expect(found(rounds(3, 16))).toEqual(["rows/count-differs Next rnds"]);
+  });
+
+  it("stand in turn with a numbered row", () => {
+    const rows = (end: number): string =>
+      `${sc(10)}Row 2: Ch 1, sc in each st across, turn. 10 sts.\nWide row: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. 2 sts increased.\n` +
+      `Next rows: Work (Row 2, Wide row) 3 times. ${end} sts.`;
+    expect(found(rows(16))).toEqual([]);
+    expect(found(rows(13))).toEqual(["rows/count-differs Next rows"]);
+  });
+
+  it("take no side from the word itself", () => {
+    const text = `${sc(10)}Row 2 (WS): Ch 1, sc in each st across, turn.\nNext rows: Rep Row 2 twice.`;
+    expect(found(text)).toEqual([]);
+  });
+});

@@ -216,7 +216,9 @@ export class Maker {
     // "Decrease rnd 2" is a name, not the second row.
     const listed = label.is === "named" ? [] : this.listedRows(label);
     if (listed.length === 0) {
-      const count = label.next ? this.work.number(label.next) : 1;
+      // "Next rows: Work the increase row 4 times": without a number the row's own words say how many.
+      const alone = label.is === "next" ? null : 1;
+      const count = label.next ? this.work.number(label.next) : alone;
       return count === 0 ? null : { first: next, count };
     }
     const [range] = listed as [RowNumbers, ...RowNumbers[]];

@@ -25,6 +25,8 @@ const lastCount = (rows: readonly WorkedRow[]): number | null => {
   return last && !isUnknown(last.edge) ? countStitches(last.edge).stitches : null;
 };
 
+const firstCount = (rows: readonly WorkedRow[]): number | null => lastCount(rows.slice(0, 1));
+
 const pieceNamed = (pieces: Pieces, name: RegExp): PieceState | undefined =>
   pieces.find((piece) => name.test(piece.name));
 
@@ -47,7 +49,9 @@ export function compareMirrored(tree: PatternTree, perSize: readonly Pieces[]): 
         const a = lastCount(one);
         const b = lastCount(two);
         const name = tree.sizes[size] ?? "";
-        if (a !== null && b !== null && a !== b)
+        // Worked sideways, one of the two begins where the other ends.
+        const turned = a === firstCount(two) && b === firstCount(one);
+        if (a !== null && b !== null && a !== b && !turned)
           return [{ size: name, one: a, other: b, what: "sts at the end", index: size }];
         // One row more is usual, since one side begins where the other ends.
         if (Math.abs(one.length - two.length) < 2 || [...one, ...two].some((row) => isUnknown(row.edge)))
@@ -77,8 +81,10 @@ const PAIRS: readonly (readonly [RegExp, { readonly words: string }])[] = [
   [/\bfirst\b/i, { words: "second" }],
 ];
 
-/** The rows under one heading. */
+/** The rows under one heading: all of a piece, or those of a section. */
 function partRows(pieces: Pieces, names: readonly string[], at: number): readonly WorkedRow[] {
+  const whole = pieces.find((piece) => piece.name === names[at] && piece.rows[0]?.sectionAt === at);
+  if (whole) return whole.rows;
   return pieces.flatMap((piece) =>
     piece.rows.filter((row) => row.sectionAt === at && row.section === names[at]),
   );
