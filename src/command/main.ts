@@ -6,6 +6,7 @@ import { gradeFile } from "./grade.ts";
 import { type Command, readRequest } from "./request.ts";
 import { showSizes } from "./size.ts";
 import type { ExitCode, Terminal } from "./terminal.ts";
+import { showYarn } from "./yarn.ts";
 
 export { type ExitCode, processTerminal, type Terminal } from "./terminal.ts";
 
@@ -18,6 +19,7 @@ Works a written crochet pattern in every size and proves or disproves its counts
   loopwright check --help           more about checking
   loopwright size FILE              what the counts of a design make, size by size
   loopwright grade FILE             choose all counts of a design anew
+  loopwright yarn FILE              yarn, balls, hours and money, size by size
   loopwright --version
 `;
 
@@ -84,12 +86,26 @@ The exit code is 0 when the counts are written or stand as they are, 1 when
 rules clash or the design has errors, 2 when it could not be done.
 `;
 
+const HELP_YARN = `loopwright yarn FILE
+Shows for every size how much yarn a pattern takes, by piece and colour: in
+metres, grams and whole balls, with cost and what is left over, the hours of
+making, and what the design costs and earns. A design says its yarn, weighed
+and timed swatches in the table at its head; of a text without one, lengths
+are told roughly by its gauge. Nothing is changed.
+
+  --json            one JSON object instead of the tables
+
+The exit code is 0 without errors, 1 when the pattern has errors, 2 when the
+file could not be read.
+`;
+
 const HELPS: Readonly<Record<Command | "loopwright", string>> = {
   loopwright: HELP,
   begin: HELP_BEGIN,
   check: HELP_CHECK,
   size: HELP_SIZE,
   grade: HELP_GRADE,
+  yarn: HELP_YARN,
 };
 
 /** Runs one command line. Never throws on what the designer typed; answers with an exit code. */
@@ -112,6 +128,8 @@ export async function main(args: readonly string[], terminal: Terminal): Promise
       return showSizes(request, terminal);
     case "grade":
       return gradeFile(request, terminal);
+    case "yarn":
+      return showYarn(request, terminal);
     case "unclear":
       terminal.err(request.why === "" ? HELP : `loopwright: ${request.why}\nMore: loopwright check --help\n`);
       return 2;

@@ -47,7 +47,7 @@ describe("a command line that cannot", () => {
     ["check --explain a/b c.txt", "--explain prints a page of the manual and takes nothing but a code."],
     ["chekc a.txt", "There is no command chekc. Is check meant?"],
     ["a.txt", "To check a.txt, say: loopwright check a.txt"],
-    ["weave", "There is no command weave. There is: begin, check, size, grade."],
+    ["weave", "There is no command weave. There is: begin, check, size, grade, yarn."],
     ["size", "Name the file of the design."],
     ["size a.md b.md", "size takes one file at a time."],
     ["size --terms us a.md", "--terms is no option of size. It belongs to check."],

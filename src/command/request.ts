@@ -11,6 +11,7 @@ export type Request =
   | SizeRequest
   | GradeRequest
   | BeginRequest
+  | YarnRequest
   /** It cannot be done as typed: why, in a sentence. */
   | { readonly is: "unclear"; readonly why: string };
 
@@ -50,7 +51,14 @@ export interface BeginRequest {
   readonly out?: string;
 }
 
-export type Command = "begin" | "check" | "size" | "grade";
+/** Shows the yarn, the hours and the money of one pattern. */
+export interface YarnRequest {
+  readonly is: "yarn";
+  readonly file: string;
+  readonly json: boolean;
+}
+
+export type Command = "begin" | "check" | "size" | "grade" | "yarn";
 
 const OPTIONS = {
   json: { type: "boolean" },
@@ -97,7 +105,7 @@ const FOLLOWED_BY: Partial<Record<Name, string>> = {
   out: "the name of the new file, as in --out my-design.md",
 };
 
-const COMMANDS: readonly Command[] = ["begin", "check", "size", "grade"];
+const COMMANDS: readonly Command[] = ["begin", "check", "size", "grade", "yarn"];
 
 /** The options that belong to each command. */
 const BELONG: Readonly<Record<Command, readonly Name[]>> = {
@@ -120,6 +128,7 @@ const BELONG: Readonly<Record<Command, readonly Name[]>> = {
   check: ["json", "size", "terms", "explain"],
   size: ["json"],
   grade: ["json", "dry-run"],
+  yarn: ["json"],
 };
 
 /** Reads a command line. What is wrong with it is an answer too, so nothing is thrown. */
@@ -169,15 +178,16 @@ function doesNotBelong(name: Name, command: Command): string {
 }
 
 function designRequest(
-  command: "size" | "grade",
+  command: Exclude<Command, "begin" | "check">,
   files: readonly string[],
   given: ReadonlyMap<Name, string>,
 ): Request {
   const [file, ...more] = files;
-  if (file === undefined) return unclear("Name the file of the design.");
+  if (file === undefined)
+    return unclear(`Name the file of the ${command === "yarn" ? "pattern" : "design"}.`);
   if (more.length > 0) return unclear(`${command} takes one file at a time.`);
   const json = given.has("json");
-  if (command === "size") return { is: "size", file, json };
+  if (command !== "grade") return { is: command, file, json };
   const dryRun = given.has("dry-run");
   if (file === "-" && !dryRun)
     return unclear("There is no file to write to in standard input (-): name a file, or say --dry-run.");

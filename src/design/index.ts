@@ -18,3 +18,4 @@ export { nextBestChoice, type RuleCost, ruleCosts } from "./document/rule-costs.
 export { type WhomItFits, whomItFits } from "./document/whom-it-fits.ts";
 export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
 export { applyEdits, proveDesign } from "./prove.ts";
+export type { DesignBusiness, YarnInstead, YarnProof } from "./prove-yarn.ts";

@@ -5,6 +5,7 @@ import { settleAnswers } from "./answers.ts";
 import type { DesignTable } from "./document/document.ts";
 import { proveTable, type TableReader, tableReader } from "./document/prove-table.ts";
 import type { Coverage, Proof } from "./proof.ts";
+import { roughYarn } from "./prove-yarn.ts";
 
 /** Remedies whose edits are tried on the whole design; beyond this many the designer mends what is there first. */
 const MOST_TRIED = 24;
@@ -29,7 +30,7 @@ export function proveDesign(text: string, options: ReadOptions = {}): Proof {
       }),
     };
   });
-  return { ...proof, findings };
+  return { ...proof, yarn: proof.yarn ?? roughYarn(proof.tree, proof.worked), findings };
 }
 
 function proveOnce(text: string, options: ReadOptions, tables: TableReader): Proof {

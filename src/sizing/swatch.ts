@@ -25,6 +25,10 @@ export interface Swatch {
   readonly readings: readonly SwatchReading[];
   /** Weight of what the first reading covers, if it was weighed. */
   readonly grams?: Grams;
+  /** Minutes that working what the first reading covers took, turning and counting in them. */
+  readonly minutes?: number;
+  /** How many stitches of each kind the first reading covers, by dictionary code. */
+  readonly madeOf?: ReadonlyMap<string, number>;
 }
 
 /** How wide a stitch and how high a row of one fabric is. */

@@ -1,4 +1,5 @@
 import type { PerSize, Span } from "../../base/index.ts";
+import type { YarnProof } from "../prove-yarn.ts";
 import type { Choice } from "./choice.ts";
 import type { DesignTable, PlannedMeasure } from "./document.ts";
 import type { FinishedMeasure, MadeFrom } from "./finished.ts";
@@ -43,4 +44,6 @@ export interface DesignProof {
   readonly ties: readonly ProvedTie[];
   /** How the counts as written stand to the best there are; null where there is nothing to choose. */
   readonly choice: Choice | null;
+  /** Yarn, hours and money. */
+  readonly yarn: YarnProof;
 }

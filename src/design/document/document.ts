@@ -13,6 +13,10 @@ export interface Yarn {
   readonly price: { readonly amount: number; readonly currency: string } | null;
   readonly colour: string | null;
   readonly fibre: string | null;
+  /** What the rows call it, where that is neither its name nor its colour. */
+  readonly called: string | null;
+  /** Yarns that may be taken instead. */
+  readonly instead: readonly Yarn[];
 }
 
 /** A stitch pattern in a yarn with a hook, with the swatches that measured it. */
@@ -25,6 +29,8 @@ export interface Fabric {
   readonly yarn: string | null;
   readonly multiple: Multiple | null;
   readonly swatches: readonly Swatch[];
+  /** Headings whose rows are worked in it, as written. */
+  readonly headings: readonly string[];
   /** Null where no swatch was measured lying. */
   readonly gauge: FabricGauge | null;
 }
@@ -135,6 +141,33 @@ export interface TableAnswer {
   readonly span: Span;
 }
 
+/** How the garment is finished, and what is bought beyond what is used. */
+export interface MakingHabits {
+  /** As a share; null where it is not said. */
+  readonly safety: number | null;
+  /** Length left at each end of the yarn. */
+  readonly tailCm: Cm | null;
+  /** Length of all sewn seams together. */
+  readonly seamsCm: PerSize<Cm | null> | null;
+  /** Minutes of sewing, ends and washing. */
+  readonly finishing: number | null;
+}
+
+/** What the design costs and brings in, as the designer says. */
+export interface Costs {
+  readonly span: Span;
+  readonly currency: string | null;
+  readonly price: number | null;
+  readonly fee: number;
+  readonly hours: number;
+  readonly wage: number;
+  readonly sold: number | null;
+  /** The size whose yarn and making hours are among the costs. */
+  readonly sample: number | null;
+  /** Sums paid, by the designer's names. */
+  readonly sums: readonly { readonly name: string; readonly amount: number }[];
+}
+
 /** The table at the head of a design, read. */
 export interface DesignTable {
   /** The design from its beginning to the end of the table. */
@@ -158,6 +191,8 @@ export interface DesignTable {
   readonly ties: readonly Tie[];
   /** Every rule, those of counts and the ties. */
   readonly rules: readonly PlacedRule[];
+  readonly making: MakingHabits;
+  readonly costs: Costs | null;
   readonly asMeant: readonly TableAnswer[];
   readonly findings: readonly Finding[];
 }

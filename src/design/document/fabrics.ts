@@ -9,22 +9,35 @@ import {
   type Swatch,
   type SwatchReading,
 } from "../../sizing/index.ts";
-import { yarnClass } from "../../stitches/index.ts";
+import { lookupStitch, yarnClass } from "../../stitches/index.ts";
 import { entryNotUnderstood, entryUnknown, gaugeOutsideClass, nameUnknown } from "../findings/index.ts";
 import type { Fabric, Yarn } from "./document.ts";
+import { minutesOf } from "./making-habits.ts";
 import { tellSlip } from "./measures.ts";
 import type { Entry, Table, TableNode } from "./table.ts";
 import { hookOf, positive } from "./yarns.ts";
 
-const KNOWN = { hook: [], yarn: [], multiple: ["repeat"], swatch: ["swatches"], stitch: [] } as const;
+const KNOWN = {
+  hook: [],
+  yarn: [],
+  multiple: ["repeat"],
+  swatch: ["swatches"],
+  stitch: [],
+  headings: ["heading"],
+} as const;
 
 /** The fabrics with their swatches and what these come to. */
-export function readFabrics(table: Table, entry: Entry | undefined, yarns: readonly Yarn[]): Fabric[] {
+export function readFabrics(
+  table: Table,
+  entry: Entry | undefined,
+  yarns: readonly Yarn[],
+  terms: "US" | "UK",
+): Fabric[] {
   if (entry === undefined) return [];
   return table.entries(entry.node, entry.key).map((fabric) => {
     const own = table.known(table.entries(fabric.node, fabric.key), KNOWN, fabric.key);
     const hook = own.hook && table.words(own.hook, "A hook is said in millimetres, as in 5.5 mm.");
-    const swatches = own.swatch ? readSwatches(table, own.swatch) : [];
+    const swatches = own.swatch ? readSwatches(table, own.swatch, terms) : [];
     const made: Fabric = {
       name: fabric.key,
       span: fabric.keySpan,
@@ -33,6 +46,7 @@ export function readFabrics(table: Table, entry: Entry | undefined, yarns: reado
       yarn: own.yarn ? yarnNamed(table, own.yarn, yarns) : (yarns[0]?.name ?? null),
       multiple: own.multiple ? multipleOf(table, own.multiple) : null,
       swatches,
+      headings: own.headings ? headingsOf(table, own.headings) : [],
       gauge: gaugeOfFabric(swatches),
     };
     tellUnusual(table, made, yarns);
@@ -69,13 +83,40 @@ function yarnNamed(table: Table, entry: Entry, yarns: readonly Yarn[]): string |
 }
 
 /** One swatch in braces, a list of them, or the words of a washed one alone. */
-function readSwatches(table: Table, entry: Entry): Swatch[] {
-  return table.items(entry.node).flatMap((node) => readSwatch(table, entry, node) ?? []);
+function readSwatches(table: Table, entry: Entry, terms: "US" | "UK"): Swatch[] {
+  return table.items(entry.node).flatMap((node) => readSwatch(table, entry, node, terms) ?? []);
 }
 
-function readSwatch(table: Table, entry: Entry, node: TableNode): Swatch | null {
+/** Headings as a list, or as words with commas between. */
+function headingsOf(table: Table, entry: Entry): string[] {
+  if (table.isList(entry.node))
+    return table.items(entry.node).map((item) => table.wordsOf(item)?.text.trim() ?? "");
+  const words = table.words(entry, "Headings of the pattern belong here, with commas between.");
+  return words === null ? [] : words.text.split(",").map((name) => name.trim());
+}
+
+/** What a swatch is made of: { sc: 936, dc: 289 }. */
+function madeOfEntry(table: Table, entry: Entry, terms: "US" | "UK"): ReadonlyMap<string, number> | null {
+  const made = new Map<string, number>();
+  for (const one of table.entries(entry.node, entry.key)) {
+    const stitch = lookupStitch(one.key, terms);
+    const count = positive(table, one, "How many of these stitches the swatch has.");
+    if (!stitch)
+      table.tell(entryNotUnderstood, one.keySpan, {
+        entry: entry.key,
+        found: one.key,
+        wants: "Stitches by their names, each with how many there are, as in { sc: 936, dc: 289 }.",
+      });
+    else if (count !== null) made.set(stitch.code, (made.get(stitch.code) ?? 0) + count);
+  }
+  return made.size === 0 ? null : made;
+}
+
+function readSwatch(table: Table, entry: Entry, node: TableNode, terms: "US" | "UK"): Swatch | null {
   const readings: SwatchReading[] = [];
   let grams: number | null = null;
+  let minutes: number | null = null;
+  let madeOf: ReadonlyMap<string, number> | null = null;
   const entries: Entry[] = table.isMap(node)
     ? table.entries(node, entry.key)
     : [{ key: "washed", keySpan: entry.keySpan, node, span: table.spanOf(node) }];
@@ -84,12 +125,29 @@ function readSwatch(table: Table, entry: Entry, node: TableNode): Swatch | null 
       grams = positive(table, one, "The weight of the swatch is a number of grams.");
       continue;
     }
+    if (plainName(one.key) === "minutes") {
+      minutes = minutesOf(table, one);
+      continue;
+    }
+    if (plainName(one.key) === "made of") {
+      madeOf = madeOfEntry(table, one, terms);
+      continue;
+    }
     const state = readSwatchState(plainName(one.key));
     if (state === null) {
       table.tell(entryUnknown, one.keySpan, {
         entry: one.key,
         under: entry.key,
-        near: nearestName(one.key, ["worked", "washed", "washed twice", "hung 80 g", "stretched", "grams"]),
+        near: nearestName(one.key, [
+          "worked",
+          "washed",
+          "washed twice",
+          "hung 80 g",
+          "stretched",
+          "grams",
+          "minutes",
+          "made of",
+        ]),
       });
       continue;
     }
@@ -109,7 +167,13 @@ function readSwatch(table: Table, entry: Entry, node: TableNode): Swatch | null 
         wants: "The first reading of a swatch has stitches and rows, width and height.",
       });
   }
-  return readings.length === 0 ? null : { readings, ...(grams === null ? {} : { grams }) };
+  if (readings.length === 0) return null;
+  return {
+    readings,
+    ...(grams === null ? {} : { grams }),
+    ...(minutes === null ? {} : { minutes }),
+    ...(madeOf === null ? {} : { madeOf }),
+  };
 }
 
 /** A gauge outside the published range of the yarn's class; the ranges are over single crochet and judge no other stitch. */

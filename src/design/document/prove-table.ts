@@ -3,6 +3,7 @@ import { type PatternTree, type ReadOptions, readPattern } from "../../notation/
 import { breaksOf } from "../../sizing/index.ts";
 import type { WorkedPattern } from "../../working/index.ts";
 import type { AnsweredFinding, UnstampedAnswer } from "../proof.ts";
+import { proveYarn } from "../prove-yarn.ts";
 import { choiceOf } from "./choice.ts";
 import type { DesignProof, ProvedCount, ProvedTie } from "./design-proof.ts";
 import type { Count, DesignTable } from "./document.ts";
@@ -53,6 +54,7 @@ export function proveTable(table: DesignTable, tree: PatternTree, worked: Worked
   const read = readWorkedCounts(tree, worked, table.counts);
   const finished = finishedMeasures(table, read);
   const choice = choiceOf(table);
+  const yarn = proveYarn(table, tree, worked);
   const broken = countFindings(table);
   const isBroken = broken.some(({ severity }) => severity === "error");
   const conflicts = choice?.findings.filter(({ severity }) => severity === "error") ?? [];
@@ -62,6 +64,7 @@ export function proveTable(table: DesignTable, tree: PatternTree, worked: Worked
     ...rowFindings(table, read),
     ...missFindings(table, finished),
     ...wearabilityOf(table, finished),
+    ...yarn.findings,
     // Where counts break their rules, that is said; a better choice then says nothing more.
     ...(isBroken ? conflicts : (choice?.findings ?? [])),
     ...(table.counts.length > 0 ? unknownCounts(tree.text, table) : []),
@@ -75,6 +78,7 @@ export function proveTable(table: DesignTable, tree: PatternTree, worked: Worked
       finished,
       ties: provedTies(table, read),
       choice,
+      yarn: yarn.yarn,
     },
     ...settled,
   };

@@ -1,12 +1,14 @@
 import type { SizeRun } from "../../base/index.ts";
 import { entryNotUnderstood } from "../findings/index.ts";
 import { readBody } from "./body.ts";
+import { readCosts } from "./costs.ts";
 import { readCounts, wantedLying } from "./counts.ts";
 import type { DesignTable, PlacedRule, TableAnswer } from "./document.ts";
 import { readEase } from "./ease.ts";
 import { readFabrics } from "./fabrics.ts";
 import { readHangs } from "./hangs.ts";
 import { readAim, readSizes, readTerms, readTitle } from "./head.ts";
+import { readMakingHabits } from "./making-habits.ts";
 import { lyingIn, readPlan } from "./plan.ts";
 import { type Entry, findTable, Table } from "./table.ts";
 import { readTies } from "./ties.ts";
@@ -26,6 +28,8 @@ const KNOWN = {
   hangs: ["hanging"],
   counts: [],
   ties: [],
+  making: [],
+  costs: ["cost"],
   "as meant": [],
 } as const;
 
@@ -47,7 +51,7 @@ export function readTable(text: string, sizesOfText: () => SizeRun): DesignTable
   const body = readBody(table, own.body, sizes);
   const ease = readEase(table, own.ease, sizes);
   const yarns = readYarns(table, own.yarn);
-  const fabrics = readFabrics(table, own.fabrics, yarns);
+  const fabrics = readFabrics(table, own.fabrics, yarns, terms ?? "US");
   const ground = { sizes, body, ease, fabrics };
   const plan = readPlan(table, own.plan, ground);
   const { counts, rules, vocabulary } = readCounts(table, own.counts, plan, ground);
@@ -73,6 +77,8 @@ export function readTable(text: string, sizesOfText: () => SizeRun): DesignTable
     counts: hangs.length === 0 ? counts : wantedLying(counts, lyingIn(plan.wanted, hangs)),
     ties,
     rules: all,
+    making: readMakingHabits(table, own.making, plan, sizes),
+    costs: readCosts(table, own.costs, sizes),
     asMeant: readAnswers(table, own["as meant"]),
     findings: table.findings,
   };

@@ -11,6 +11,8 @@ const KNOWN = {
   price: [],
   colour: ["color"],
   fibre: ["fiber"],
+  called: [],
+  instead: ["or"],
   name: [],
 } as const;
 
@@ -38,6 +40,10 @@ function readYarn(table: Table, yarn: Entry): Yarn {
     price: priceOf(table, own.price),
     colour: own.colour ? (table.words(own.colour, "A colour is words.")?.text ?? null) : null,
     fibre: own.fibre ? (table.words(own.fibre, "A fibre is words.")?.text ?? null) : null,
+    called: own.called ? (table.words(own.called, "What the rows call it, as in A.")?.text ?? null) : null,
+    instead: own.instead
+      ? table.entries(own.instead.node, own.instead.key).map((other) => readYarn(table, other))
+      : [],
   };
 }
 
@@ -65,7 +71,8 @@ export function positive(table: Table, entry: Entry | undefined, wants?: string)
   return null;
 }
 
-function priceOf(table: Table, entry: Entry | undefined): Yarn["price"] {
+/** A sum with its currency: "6.40 EUR". */
+export function priceOf(table: Table, entry: Entry | undefined): Yarn["price"] {
   if (entry === undefined) return null;
   const wants = "A price is a number with its currency, as in 6.40 EUR.";
   const words = table.words(entry, wants);

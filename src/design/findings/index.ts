@@ -1,6 +1,7 @@
 export { answerMatchesNothing, type Facts as AnswerMatchesNothingFacts } from "./answer-matches-nothing.ts";
 export { answerReopened, type Facts as AnswerReopenedFacts } from "./answer-reopened.ts";
 export { betterChoice, type Facts as BetterChoiceFacts } from "./better-choice.ts";
+export { colourWithoutYarn, type Facts as ColourWithoutYarnFacts } from "./colour-without-yarn.ts";
 export { countBreaksRule, type Facts as CountBreaksRuleFacts } from "./count-breaks-rule.ts";
 export { countWithoutValues, type Facts as CountWithoutValuesFacts } from "./count-without-values.ts";
 export { doesNotGoOver, type Facts as DoesNotGoOverFacts } from "./does-not-go-over.ts";
@@ -19,6 +20,9 @@ export { type Facts as RowsComeOtherwiseFacts, rowsComeOtherwise } from "./rows-
 export { type Facts as RulesCannotHoldFacts, rulesCannotHold } from "./rules-cannot-hold.ts";
 export { type Facts as ShoulderOffFacts, shoulderOff } from "./shoulder-off.ts";
 export { type Facts as StretchNotMeasuredFacts, stretchNotMeasured } from "./stretch-not-measured.ts";
+export { type Facts as SwatchWeightOffFacts, swatchWeightOff } from "./swatch-weight-off.ts";
 export { type Facts as TableNotReadFacts, tableNotRead } from "./table-not-read.ts";
 export { type Facts as TooTightFacts, tooTight } from "./too-tight.ts";
 export { type Facts as ValuesAndSizesFacts, valuesAndSizes } from "./values-and-sizes.ts";
+export { type Facts as YarnNotKnownFacts, yarnNotKnown } from "./yarn-not-known.ts";
+export { type Facts as YarnWaysDifferFacts, yarnWaysDiffer } from "./yarn-ways-differ.ts";
