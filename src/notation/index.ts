@@ -1,3 +1,4 @@
+export { editAmount } from "./edit-amount.ts";
 export { inspectTree } from "./inspect/inspect-tree.ts";
 export { printAmount, printMeasure, printSizes } from "./print/amounts.ts";
 export { printClauses, printInstruction } from "./print/instruction.ts";

@@ -1,4 +1,5 @@
 import { type Finding, ordinal, type SizedNumbers, type Span, type Whereabouts } from "../base/index.ts";
+import { editAmount } from "../notation/index.ts";
 import {
   cannotShapeEvenly,
   chainFromHook,
@@ -27,7 +28,7 @@ import {
 } from "./findings/index.ts";
 import { sayKind, totalOf } from "./line-report.ts";
 import type { LineOutcome } from "./maker.ts";
-import { claimedAmount, editAmount, withEdit } from "./mend.ts";
+import { claimedAmount, withEdit } from "./mend.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";

@@ -3,6 +3,7 @@ export { definedNotUsed, type Facts as DefinedNotUsedFacts } from "./defined-not
 export { type Facts as HookNotListedFacts, hookNotListed } from "./hook-not-listed.ts";
 export { type Facts as LineMendedFacts, lineMended } from "./line-mended.ts";
 export { type Facts as LineNotUnderstoodFacts, lineNotUnderstood } from "./line-not-understood.ts";
+export { type Facts as ListDiffersOnceFacts, listDiffersOnce } from "./list-differs-once.ts";
 export { type Facts as ListLengthFacts, listLength } from "./list-length.ts";
 export { type Facts as ListOutOfOrderFacts, listOutOfOrder } from "./list-out-of-order.ts";
 export { type Facts as NotDefinedFacts, notDefined } from "./not-defined.ts";

@@ -5,6 +5,7 @@ import { findColoursNotListed } from "./colours-listed.ts";
 import { findDefinedNotUsed } from "./defined-not-used.ts";
 import { findUnevenSteps } from "./even-steps.ts";
 import { findHooksNotListed } from "./hooks-listed.ts";
+import { findListEchoes } from "./list-echo.ts";
 import { findListLengths } from "./list-length.ts";
 import { findListOrder } from "./list-order.ts";
 import { findMended } from "./mended.ts";
@@ -18,6 +19,7 @@ const INSPECTIONS = [
   findMended,
   findListLengths,
   findListOrder,
+  findListEchoes,
   findUnevenSteps,
   findNotDefined,
   findDefinedNotUsed,
