@@ -475,6 +475,8 @@ export interface UnderstoodClause extends Node {
 /** Words that were read and change nothing: jokes, "loosely", photo references, advice, weaving in ends. */
 export interface AsideClause extends Node {
   readonly kind: "aside";
+  /** "The sleeve has 46 rnds", "20 armhole rows are done": rows that should stand by now. */
+  readonly rowsDone?: Amount;
 }
 
 /** Words that were not understood. */

@@ -20,6 +20,7 @@ import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
 import { firstColour, lastColour } from "./row.ts";
 import { workRowList } from "./rows-again.ts";
+import { checkRowsTold } from "./rows-told.ts";
 import {
   edgeOfSample,
   makesFoundation,
@@ -188,7 +189,10 @@ export class Maker {
     const troubles: Trouble[] = [];
     this.beginSample(instruction, clauses);
     const span = this.numbersOf(instruction, troubles);
-    if (span === null) return this.outcome({ worked: false });
+    if (span === null) {
+      checkRowsTold(state, clauses, (amount) => this.work.number(amount), troubles);
+      return this.outcome({ worked: false, troubles });
+    }
     this.newSection = false;
     const asPiece = clauses.find((clause) => clause.kind === "as-piece");
     if (asPiece?.kind === "as-piece")
@@ -286,6 +290,7 @@ export class Maker {
       if (row && !isUnknown(row.edge))
         troubles.push(...checkClaims(work.claimContext, row.edge, [claim], null));
     }
+    checkRowsTold(state, clauses, (amount) => work.number(amount), troubles);
     return this.outcome({
       first: done.rows === 0 ? null : first,
       last: done.rows === 0 ? null : state.number,
@@ -332,6 +337,7 @@ export class Maker {
       this.work.closeLastRow();
     if (clauses.some((clause) => clause.kind === "fasten-off")) state.fastened = true;
     const trust = state.rows.length > 0 && this.settleClaims(instruction.claims, null, troubles);
+    checkRowsTold(state, clauses, (amount) => this.work.number(amount), troubles);
     return this.outcome({ troubles, trust });
   }
 

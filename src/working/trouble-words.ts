@@ -1,5 +1,12 @@
-import { type Finding, ordinal, type SizedNumbers, type Span, type Whereabouts } from "../base/index.ts";
-import { editAmount } from "../notation/index.ts";
+import {
+  type Edit,
+  type Finding,
+  ordinal,
+  type SizedNumbers,
+  type Span,
+  type Whereabouts,
+} from "../base/index.ts";
+import { editAmount, type PatternTree } from "../notation/index.ts";
 import {
   cannotShapeEvenly,
   chainFromHook,
@@ -19,6 +26,7 @@ import {
   repeatedRowDoesNotFit,
   repeatLeavesStitches,
   rowNotFound,
+  rowsToldDiffer,
   stitchesLeftOver,
   turnDoubled,
   turningChainTwoWays,
@@ -130,6 +138,12 @@ const WORDING: { readonly [K in Kind]: (met: Met<K>) => Finding } = {
       amount && editAmount(work.tree.text, amount, bySize(sizes, troubles), work.tree.sizes.length),
     );
   },
+  "rows-told": ({ work, at, where, sizes, troubles, sized, first }) =>
+    withEdit(
+      rowsToldDiffer.at(where, { told: sized(({ told }) => told), worked: sized(({ worked }) => worked) }),
+      0,
+      editRowsDone(work.tree, work.placed[at] as Placed, first.span, bySize(sizes, troubles)),
+    ),
   "repeated-row": ({ work, at, where, row, first, troubles, sizes }) =>
     repeatedRowDoesNotFit.at(where, {
       row,
@@ -212,6 +226,19 @@ function sayCount({ work, at, where, row, first, sizes, troubles, sized }: Met<"
     0,
     amount && editAmount(tree.text, amount, bySize(sizes, troubles), tree.sizes.length),
   );
+}
+
+/** The edit of "the sleeve has 46 rnds". */
+function editRowsDone(
+  tree: PatternTree,
+  { instruction }: Placed,
+  { from }: Span,
+  wanted: ReadonlyMap<number, number>,
+): Edit | null {
+  for (const clause of instruction.clauses)
+    if (clause.kind === "aside" && clause.rowsDone?.span.from === from)
+      return editAmount(tree.text, clause.rowsDone, wanted, tree.sizes.length);
+  return null;
 }
 
 const bySize = (

@@ -76,6 +76,8 @@ export type Trouble =
       readonly printed: number;
       readonly worked: number;
     }
+  /** Rows that a sentence says there are. */
+  | { readonly is: "rows-told"; readonly span: Span; readonly told: number; readonly worked: number }
   | {
       readonly is: "repeated-row";
       readonly span: Span;

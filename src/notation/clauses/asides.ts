@@ -1,8 +1,9 @@
 import { stitchAt } from "../stitch-words.ts";
-import type { Clause } from "../tree.ts";
+import type { AsideClause, Clause } from "../tree.ts";
 import { readMeasure } from "./amounts.ts";
 import { PLACE_WORDS } from "./joins.ts";
-import type { Reading } from "./reading.ts";
+import { made, type Reading } from "./reading.ts";
+import { readRowsDone } from "./rows-done.ts";
 
 /** Whole phrases that change nothing. Each is stepped over as it stands. */
 const PHRASES: readonly string[] = [
@@ -446,7 +447,11 @@ export function readStatement(reading: Reading): Clause | null {
     const verbAt = cursor.at + verb;
     while (!cursor.isBoundary() && (!cursor.isOpener() || cursor.at < verbAt))
       cursor.at = cursor.isOpener() ? (cursor.partner[cursor.at] ?? cursor.at) + 1 : cursor.at + 1;
-    return { kind: "aside", span: cursor.spanFrom(start) };
+    return made<AsideClause>({
+      kind: "aside",
+      span: cursor.spanFrom(start),
+      rowsDone: readRowsDone(reading, start) ?? undefined,
+    });
   });
 }
 

@@ -21,6 +21,7 @@ export {
   repeatedRowDoesNotFit,
 } from "./repeated-row-does-not-fit.ts";
 export { type Facts as RowNotFoundFacts, rowNotFound } from "./row-not-found.ts";
+export { type Facts as RowsToldDifferFacts, rowsToldDiffer } from "./rows-told-differ.ts";
 export { type Facts as SampleWidthFacts, sampleWidth } from "./sample-width.ts";
 export { type Facts as SeamsDoNotMatchFacts, seamsDoNotMatch } from "./seams-do-not-match.ts";
 export { type Facts as SideContradictsTurnsFacts, sideContradictsTurns } from "./side-contradicts-turns.ts";
