@@ -4,7 +4,15 @@ import { beginsPiece } from "./beginnings.ts";
 import type { Block } from "./blocks.ts";
 import { joinBlocks } from "./blocks.ts";
 import { countsAsLists } from "./count-braces.ts";
-import { beginsInstruction, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import {
+  beginsInstruction,
+  isCountOnly,
+  isInstruction,
+  isRowEnd,
+  isRowTotal,
+  signs,
+  talk,
+} from "./evidence.ts";
 import { type BareNumbers, bareNumbers, findLabels, type LabelAt } from "./find-labels.ts";
 import { blockHeading, type HeadingStyle, runInHeading } from "./headings.ts";
 import type { LabelPlace } from "./labels.ts";
@@ -388,7 +396,7 @@ class Cutter {
   /** A block, or the lead of one, in which no row begins. */
   private unlabelled(from: number, to: number, block: Block, index: number, lead = false): void {
     const open = this.open();
-    if (open && (isCountOnly(this.flat, from, to) || isRowEnd(this.flat, from, to))) {
+    if (open && [isCountOnly, isRowEnd, isRowTotal].some((test) => test(this.flat, from, to))) {
       open.to = to;
       return;
     }

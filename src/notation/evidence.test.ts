@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isCountOnly, isInstruction, isRowEnd } from "./evidence.ts";
+import { isCountOnly, isInstruction, isRowEnd, isRowTotal } from "./evidence.ts";
 
 const is = (text: string) => isInstruction(text, 0, text.length);
 
@@ -53,4 +53,17 @@ describe("instructions and talk", () => {
       expect(isRowEnd(text, 0, text.length)).toBe(true);
     expect(isRowEnd("Ch 58.", 0, 6)).toBe(false);
   });
+});
+
+describe("a sentence that says how many rows there are", () => {
+  it.each([
+    "You have now worked 44 rows.",
+    "With the joining rnd the yoke has 23 (24, 25) rnds.",
+    "The shawl has 81 rows in all.",
+  ])("is %j", (text) => expect(isRowTotal(text, 0, text.length)).toBe(true));
+
+  it.each(["The pattern has 4 rows, which you repeat.", "You have 8 rows left to work.", "Work 12 rows."])(
+    "is not %j",
+    (text) => expect(isRowTotal(text, 0, text.length)).toBe(false),
+  );
 });

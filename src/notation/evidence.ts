@@ -132,6 +132,17 @@ const COUNT_ONLY = new RegExp(
   "i",
 );
 
+/** A stretch that says how many rows there are by now: "With Rnd 1 you have worked 22 rnds.", "The scarf has 196 (340) rows." */
+export function isRowTotal(plain: string, from: number, to: number): boolean {
+  return to - from <= 260 && ROW_TOTAL.test(plain.slice(from, to));
+}
+
+const ROW_TOTAL = new RegExp(
+  "^[\\s*(]{0,3}(?:with (?:the )?(?:[a-z0-9]{1,12} ){1,4})?(?:you (?:should |will |now )*have|there (?:are|should be|will be)|(?:the|this|each|your) (?:[a-z]{2,14} ){1,4}(?:now )?has)\\s" +
+    `(?:now |then )?(?:worked |made |done )?\\d{1,4}${LIST}(?:${LIST})?\\s(?:[a-z]{2,12} )?(?:rows|rnds|rounds)(?: in all| in total| altogether| so far)?[\\s.)]{0,4}$`,
+  "i",
+);
+
 /** A count with its parts named behind it: "112 (104, 116) hdc: back 38 (36, 40), each sleeve 12 (12, 12)." */
 export function beginsWithCount(plain: string, from: number, to: number): boolean {
   const words = plain.slice(from, Math.min(to, from + 300));

@@ -1,4 +1,12 @@
-import { beginsWithCount, isCountOnly, isInstruction, isRowEnd, signs, talk } from "./evidence.ts";
+import {
+  beginsWithCount,
+  isCountOnly,
+  isInstruction,
+  isRowEnd,
+  isRowTotal,
+  signs,
+  talk,
+} from "./evidence.ts";
 import { splitSentences } from "./sentences.ts";
 
 /*
@@ -51,7 +59,7 @@ function kindOf(flat: string, from: number, to: number, afterOrder: boolean): St
   if (
     isCountOnly(flat, from, to) ||
     isRowEnd(flat, from, to) ||
-    (afterOrder && beginsWithCount(flat, from, to))
+    (afterOrder && (beginsWithCount(flat, from, to) || isRowTotal(flat, from, to)))
   )
     return "tail";
   if (NOTE.test(flat.slice(from, from + 30)) || TECHNIQUE.test(flat.slice(from, Math.min(to, from + 90))))

@@ -22,7 +22,7 @@ export interface TurningHabit {
   readonly written: boolean;
   /** Rows do not begin with the turn as a habit, so that a turn at the end and at the start is one too many. */
   readonly once: boolean;
-  /** A note says when to turn. */
+  /** A note says that rows are turned. */
   readonly noted: boolean;
   /** Rounds end with a join, so that one without is an oversight; notes may say it once for all. */
   readonly joined: boolean;
@@ -106,7 +106,7 @@ export function startOfRow(
   if (round && state.wasRound)
     return { edge: state.edge, flips: state.flips, strand, turned: false, rejoined: false };
   // A flat row that nobody turned for: the work is turned all the same, since there is no other way on.
-  if (habit.written && !habit.noted && !state.fastened && !state.lastUnread)
+  if (habit.written && !habit.noted && !state.fastened && !state.lastUnread && !state.doubtful)
     troubles.push({ is: "turn-missing", span: place });
   return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
 }

@@ -9,6 +9,7 @@ import type { SampleWidth } from "./samples.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import { turnsBeforeWork } from "./segments.ts";
 import { stopsMaker } from "./trouble.ts";
+import { turnsAreWritten } from "./turning-habit.ts";
 import { sayUndecided, undecidedChains } from "./undecided.ts";
 import type { WorkedPattern } from "./worked.ts";
 import type { Placed } from "./worked-sizes.ts";
@@ -26,7 +27,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   const noted = (about: string): boolean => tree.notes.some((note) => note.says.about === about);
   const habit = {
     written: turnsAreWritten(placed),
-    noted: noted("turn"),
+    noted: tree.notes.some(({ says }) => says.about === "turn" && says.turned),
     once: rowsTurnedFirst(placed) < 2,
     joined: !noted("join") && !noted("spiral") && joinsAreWritten(placed),
   };
@@ -127,24 +128,6 @@ function plainDefinition(definition: Definition): Definition {
     (clause, at) => at > makes && (clause.kind === "remark" || clause.kind === "aside"),
   );
   return { ...definition, clauses: clauses.slice(from, makes === -1 || talk === -1 ? undefined : talk) };
-}
-
-/** Whether the document says "turn" at most of its rows, so that a row without one is an oversight and not a habit. */
-function turnsAreWritten(placed: readonly Placed[]): boolean {
-  let rows = 0;
-  let turns = 0;
-  for (const { instruction } of placed) {
-    const { label, clauses } = instruction;
-    if (
-      label === null ||
-      label.is !== "row" ||
-      clauses.some((clause) => ["repeat-rows", "even", "schedule", "join"].includes(clause.kind))
-    )
-      continue;
-    rows++;
-    if (clauses.some((clause) => clause.kind === "turn")) turns++;
-  }
-  return rows >= 3 && turns / rows >= 0.6;
 }
 
 /** Whether rounds end with a join as a rule. */
