@@ -276,6 +276,7 @@ export class Maker {
     const claims = instruction.claims.filter((claim) => claim.ofRow === undefined);
     if (cut.countBehind?.count) claims.push(claimOf(cut.countBehind.count));
     const below = state.edge;
+    const facing = facingOf(clauses) ?? (state.begin ? state.beginFacing : null);
     const plan = new Plan(work, this.pattern, instruction, claims, troubles, first);
     const done = plan.work(cut.segments, count);
     if (cut.turnsAfter) state.turnPending = true;
@@ -296,7 +297,7 @@ export class Maker {
       last: done.rows === 0 ? null : state.number,
       rows: done.rows,
       flipsFirst: done.flipsFirst ?? state.flips,
-      facing: facingOf(clauses),
+      facing,
       edge: state.edge,
       troubles,
       unknown: done.unknown,

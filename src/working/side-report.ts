@@ -22,11 +22,16 @@ export function settleAllSides(work: WorkedSizes): SideTable {
       if (!outcome.worked || outcome.made === "nothing" || outcome.made === "foundation") return;
       const key = strandKey(size, outcome);
       const side = placed[at]?.instruction.label?.side;
-      if (side) {
-        const list = told.get(key) ?? [];
-        list.push({ line: at, flips: outcome.flipsFirst, side });
-        told.set(key, list);
-      }
+      const list = told.get(key) ?? [];
+      told.set(key, list);
+      // Where the yarn is joined the work lies as it is said to lie; nothing has been turned since.
+      if (outcome.facing && outcome.flipsFirst === 0)
+        list.push({ line: at, flips: 0, side: outcome.facing, facing: true });
+      // Rows up to a measure end a strand, since nobody knows their number; the side they end with begins the next.
+      const until = untilOf(placed[at] as Placed);
+      if (until?.measure && until.endingSide)
+        list.push({ line: at, flips: outcome.flips, side: until.endingSide, facing: true });
+      else if (side) list.push({ line: at, flips: outcome.flipsFirst, side });
     });
   });
   return new Map([...told].map(([key, list]) => [key, settleSides(list)]));
@@ -36,13 +41,12 @@ export function settleAllSides(work: WorkedSizes): SideTable {
 export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): Finding[] {
   const { tree, placed, outcomes } = work;
   const { instruction, piece } = placed[at] as Placed;
-  const side = instruction.label?.side;
+  const words = outcomes.map((lines, size) =>
+    sides.get(strandKey(size, lines[at] as LineOutcome))?.contradicted.find((word) => word.line === at),
+  );
+  const wrong = words.flatMap((word, size) => (word ? [size] : []));
+  const side = words.find((word) => word)?.side;
   if (!side) return [];
-  const wrong = outcomes.flatMap((lines, size) => {
-    const outcome = lines[at] as LineOutcome;
-    return sides.get(strandKey(size, outcome))?.contradicted.some((word) => word.line === at) ? [size] : [];
-  });
-  if (wrong.length === 0) return [];
   const row = sayRow(placed[at] as Placed);
   const finding = sideContradictsTurns.at(
     { span: instruction.label?.span ?? instruction.span, piece, row, sizes: wrong },
@@ -55,17 +59,28 @@ export function sideFindings(work: WorkedSizes, sides: SideTable, at: number): F
     },
   );
   return [
-    withEdit(finding, 0, wrong.length === tree.sizes.length ? editSideTag(tree.text, instruction) : null),
+    withEdit(
+      finding,
+      0,
+      wrong.length === tree.sizes.length && words.every((word) => !word?.facing)
+        ? editSideTag(tree.text, instruction)
+        : null,
+    ),
   ];
+}
+
+/** The words that say with which side rows end. */
+function untilOf({ instruction }: Placed): Until | undefined {
+  return instruction.clauses
+    .map((clause) => ("until" in clause ? (clause.until as Until | undefined) : undefined))
+    .find((each) => each?.endingSide);
 }
 
 /** "Ending with a WS row", held against the side of the last row. */
 export function endingFindings(work: WorkedSizes, sides: SideTable, at: number): Finding[] {
   const { tree, placed, outcomes } = work;
   const { instruction, piece } = placed[at] as Placed;
-  const until = instruction.clauses
-    .map((clause) => ("until" in clause ? (clause.until as Until | undefined) : undefined))
-    .find((each) => each?.endingSide);
+  const until = untilOf(placed[at] as Placed);
   const asked = until?.endingSide;
   if (!until || !asked || until.measure) return [];
   const wrong = outcomes.flatMap((lines, size) => {

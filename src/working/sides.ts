@@ -3,6 +3,8 @@ export interface SideTold {
   readonly line: number;
   readonly flips: number;
   readonly side: "RS" | "WS";
+  /** Said in the sentence, "with RS facing", "ending with a WS row", and not in the row's label. */
+  readonly facing?: true;
 }
 
 /** What the turns of one strand say of its sides. */
