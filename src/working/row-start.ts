@@ -106,7 +106,8 @@ export function startOfRow(
   if (round && state.wasRound)
     return { edge: state.edge, flips: state.flips, strand, turned: false, rejoined: false };
   // A flat row that nobody turned for: the work is turned all the same, since there is no other way on.
-  if (habit.written && !habit.noted && !state.fastened && !state.lastUnread && !state.doubtful)
+  const said = instruction.label !== null && habit.written && !habit.noted;
+  if (said && !state.fastened && !state.lastUnread && !state.doubtful)
     troubles.push({ is: "turn-missing", span: place });
   return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
 }

@@ -19,7 +19,7 @@ export function turnsAreWritten(placed: readonly Placed[]): boolean {
   };
   const told = new Map<string, readonly Clause[]>();
   let before: Placed | undefined;
-  for (const row of placed) {
+  for (const [at, row] of placed.entries()) {
     const { instruction, pieceAt } = row;
     const { label, clauses } = instruction;
     if (label === null) continue;
@@ -40,6 +40,9 @@ export function turnsAreWritten(placed: readonly Placed[]): boolean {
       label.rows.some(({ from, to }) => from.span.from !== to.span.from)
     )
       count(endsTurned(last) || turnsBeforeWork(first));
+    // A turn behind the last row of a piece tells of the habit too; that there is none tells nothing.
+    const next = placed.slice(at + 1, at + 9).find((each) => each.instruction.label !== null);
+    if (isFlat(instruction) && last && endsTurned(last) && next?.pieceAt !== pieceAt) count(true);
     before = row;
   }
   return pairs >= FEWEST && turns / pairs >= MOST_OF;
