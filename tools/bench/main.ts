@@ -1,11 +1,13 @@
 // How fast the engine is, beside JSON.parse on as many bytes in the same run. Says times and judges none.
-//   npm run bench -- --rounds N
+//   npm run bench -- --rounds N      --prove: also ask the solver for a proof that takes it minutes
+import { readFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { proveDesign } from "../../src/design/index.ts";
 import { inspectTree, readPattern } from "../../src/notation/index.ts";
 import { workPattern } from "../../src/working/index.ts";
 import { drawTable } from "../measure/tables.ts";
 import { editRight, editWrong, type Garment, makeGarment } from "./garment.ts";
+import { timeGrading } from "./grading.ts";
 import { timeInTurn } from "./timing.ts";
 
 const at = process.argv.indexOf("--rounds");
@@ -35,6 +37,17 @@ function asJson(text: string): string {
   return written + " ".repeat(text.length - written.length);
 }
 
+/** The pullover in nine sizes, with its table of plan and counts. */
+const design = readFileSync(new URL("../../samples/pullover-no-9.md", import.meta.url), "utf8");
+const PLAN = "rib depth:              5 cm";
+if (!design.includes(PLAN)) throw new Error("the sample no longer says its rib depth so");
+/** The design with one number of its plan changed, another in every round. */
+const designChanged = (round: number): string =>
+  design.replace(PLAN, PLAN.replace("5 cm", `5.${String(round + 1).padStart(3, "0")} cm`));
+/** The design with one printed number of a row changed. */
+const rowChanged = (round: number): string =>
+  design.replace("Rows 7-9: Rep Rows 5 and 6", `Rows 7-${10 + round}: Rep Rows 5 and 6`);
+
 const JOBS: readonly { name: string; goal: string; run: (round: number) => unknown }[] = [
   { name: "JSON.parse on as many bytes", goal: "", run: () => JSON.parse(json) },
   { name: "text → tree, a new garment", goal: "", run: (round) => readPattern(textOf(fresh, round)) },
@@ -62,6 +75,17 @@ const JOBS: readonly { name: string; goal: string; run: (round: number) => unkno
     name: "the same, where the edit makes a count wrong",
     goal: "",
     run: (round) => proveDesign(editWrong(same, round + 1)),
+  },
+  { name: "proveDesign, the sample from text", goal: "25 ms", run: () => proveDesign(design) },
+  {
+    name: "proveDesign, one number of its plan changed",
+    goal: "5 ms",
+    run: (round) => proveDesign(designChanged(round)),
+  },
+  {
+    name: "proveDesign, one number of a row changed",
+    goal: "5 ms",
+    run: (round) => proveDesign(rowChanged(round)),
   },
 ];
 
@@ -98,6 +122,16 @@ process.stdout.write(
         ["JSON.parse", megabytes(reference), ""],
         ["reader : JSON.parse", (reference / reading).toFixed(4), ""],
       ],
+    ),
+    "",
+    drawTable(
+      ["choosing counts", "took", "goal", "comes to"],
+      (await timeGrading(rounds, process.argv.includes("--prove"))).map(({ job, took, goal, says }) => [
+        job,
+        took,
+        goal,
+        says,
+      ]),
     ),
     "",
   ].join("\n"),
