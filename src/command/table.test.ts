@@ -85,7 +85,7 @@ describe("a table", () => {
       "   11  Fasten off.",
       "",
       "Key: !! an error · ! a warning · = the printed count is the worked one ·",
-      "     ≠ it is not · t taken on trust from print · ? not known ·",
+      "     ≠ it is not · t on trust, not proved · ? not known ·",
       "     - not worked in this size",
       "",
     ]));

@@ -192,7 +192,7 @@ function setKey(view: View, entries: readonly Entry[], width: number): string[] 
     [signs.has("≠"), "≠ it is not"],
     [signs.has("m"), "m answered as meant"],
     [signs.has("v"), "v vouched for"],
-    [values.some((value) => value.endsWith(TRUSTED)), "t taken on trust from print"],
+    [values.some((value) => value.endsWith(TRUSTED)), "t on trust, not proved"],
     [values.includes("?"), "? not known"],
     [values.includes("-"), "- not worked in this size"],
   ];

@@ -312,7 +312,7 @@ export class Maker {
     const { work } = this;
     const { state } = work;
     if (claims.length === 0 || !state.edge) return false;
-    if (isUnknown(state.edge)) {
+    if (isUnknown(state.edge) || state.asFar) {
       const total = work.printedTotal(claims, below);
       const last = state.rows.pop();
       if (total === null || !last) {
@@ -320,6 +320,7 @@ export class Maker {
         return false;
       }
       state.edge = trustedEdge(total, state.edge.closed);
+      state.asFar = false;
       state.rows.push({ ...last, edge: state.edge });
       return true;
     }
@@ -374,6 +375,7 @@ export class Maker {
     state.turnPending = !edge.closed && !round;
     state.lastUnread = true;
     state.everUnread = true;
+    state.asFar = false;
     return this.outcome({
       first,
       last,

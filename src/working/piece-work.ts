@@ -5,18 +5,19 @@ import { hasStitch, stitchOf } from "../stitches/index.ts";
 import type { ChainMeaningsSaid } from "./chain-meanings.ts";
 import type { Choices } from "./choices.ts";
 import { type ClaimContext, checkClaims } from "./claims.ts";
-import { countStitches } from "./counting.ts";
+import { chainsByNotes, chainsCounted, countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
 import { tellsKindsApart } from "./kinds-told.ts";
 import { nameKey } from "./named-rows.ts";
 import { PieceState, type WorkedRow } from "./piece.ts";
+import { hasRemark } from "./remarks.ts";
 import { firstColour, type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
 import type { SampleWidth } from "./samples.ts";
 import { facingOf } from "./segments.ts";
-import { isUnknown, UNKNOWN_EDGE } from "./targets.ts";
+import { isTrusted, isUnknown, UNKNOWN_EDGE } from "./targets.ts";
 import { stopsMaker, type Trouble } from "./trouble.ts";
 
 /** What one row, worked or not, did to the piece. */
@@ -80,6 +81,16 @@ export class PieceWork {
     return { size, choices, notes: tree.notes };
   }
 
+  /** Stitches of an edge as the pattern counts them, with the chains between them where it counts those. */
+  countOf(edge: Edge): number {
+    const { choices, tree } = this.context;
+    const { stitches, chains } = countStitches(edge);
+    if (chains === 0) return stitches;
+    const counted =
+      chainsByNotes(tree.notes) ?? (choices.taken.get("chains-in-counts") === 1 ? "all" : "none");
+    return stitches + chainsCounted(edge, counted);
+  }
+
   /** The value of a number in this size; null where the list has none for it. */
   number(amount: Amount): number | null {
     const value = valueAt(amount.values, this.context.size);
@@ -108,9 +119,16 @@ export class PieceWork {
       label?.rounds === true ||
       (label === null && state.wasRound && state.edge?.closed === true);
     const start = startOfRow(state, instruction, clauses, round, this.context.habit, own);
-    const { after, check } = this.tryDoubtful(this.tryRow(instruction, clauses, claims, start, round));
+    const tried = this.tryDoubtful(this.tryRow(instruction, clauses, claims, start, round));
+    const below = start.edge === null || isUnknown(start.edge);
+    const inferred =
+      below && tried.after.edge === null ? this.inferBelow(instruction, clauses, claims, start, round) : null;
+    const { after, check } = inferred ? { after: inferred, check: [] } : leaveKinds(tried, start.edge);
     state.printed = null;
-    own.push(...after.troubles, ...check);
+    // What stands on a row that could not be worked to its end is not at fault itself.
+    const onAsFar = state.asFar && !start.rejoined && start.edge !== null;
+    if (inferred) own.push(...tried.after.troubles.filter((trouble) => trouble.is === "worked-on-nothing"));
+    if (!onAsFar) own.push(...after.troubles, ...check);
     const confirmed = claims.length > 0 && check.length === 0;
     const closesAgain =
       round && start.edge?.closed === true && after.edge?.closed === true && instruction.bothLayers !== true;
@@ -138,8 +156,14 @@ export class PieceWork {
     }
     state.colour = (again && called) || (after.colourAfter ?? colour);
     if (!after.made && after.edge !== null) return { ...done, made: this.moveOn(after, clauses) };
-    const total = after.edge === null ? this.printedTotal(claims, start.edge) : null;
-    const edge = after.edge ?? (total === null ? UNKNOWN_EDGE : trustedEdge(total, round || after.joined));
+    const failed = after.edge === null || (onAsFar && check.length > 0);
+    const total = failed ? this.printedTotal(claims, start.edge) : null;
+    const trusted = total === null ? null : trustedEdge(total, round || after.joined);
+    // A row that is printed with a count is that or nothing.
+    const asFar = claims.length === 0 ? after.asFar : null;
+    const edge = (failed ? trusted : null) ?? after.edge ?? asFar ?? UNKNOWN_EDGE;
+    const goesOn = onAsFar || after.edge === null;
+    state.asFar = goesOn && trusted === null && !isUnknown(edge) && (failed || !confirmed);
     state.flips = start.flips;
     state.strand = start.strand;
     if (after.mainStitch && hasStitch(after.mainStitch)) state.mainStitch = stitchOf(after.mainStitch).family;
@@ -157,22 +181,23 @@ export class PieceWork {
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;
     state.lastJoined = after.joined;
-    state.lastUnread = after.unknown !== null || isUnknown(edge);
+    state.lastUnread = after.unknown !== null || after.edge === null || isUnknown(edge) || state.asFar;
     if (state.lastUnread) state.everUnread = true;
     this.keepPrinted(check);
-    const failed = after.edge === null;
     const why =
-      failed && after.troubles.length > 0
+      after.edge === null && after.troubles.length > 0
         ? "the row could not be worked"
-        : isUnknown(edge)
-          ? "the edge is not known"
-          : null;
+        : onAsFar && (check.length > 0 || after.troubles.some(stopsMaker)) && this.asksBelow(clauses)
+          ? "a row before it could not be worked to its end"
+          : isUnknown(edge) || inferred
+            ? "the edge below is not known"
+            : null;
     return {
       ...done,
       made: round || after.joined ? "round" : "row",
       unknown: after.unknown ?? why,
-      trust: failed && total !== null,
-      stop: failed,
+      trust: (failed && total !== null) || onAsFar || inferred !== null,
+      stop: after.edge === null,
     };
   }
 
@@ -260,8 +285,9 @@ export class PieceWork {
       if (claim.eachSide || stitches.length === 0 || stitches.length < claim.parts.length) continue;
       if (
         stitches.some(
-          (part) =>
-            this.context.specials.has(part.kind) || (hasStitch(part.kind) && stitchOf(part.kind).special),
+          ({ kind }) =>
+            this.context.specials.has(kind) ||
+            (hasStitch(kind) && stitchOf(kind).special && stitchOf(kind).makes !== 1),
         )
       )
         continue;
@@ -308,6 +334,51 @@ export class PieceWork {
     return better ? { after: second, check: [] } : { after, check };
   }
 
+  /** Whether a row can only be worked where the number of stitches below is known. */
+  private asksBelow(clauses: readonly Clause[]): boolean {
+    const before = { edge: UNKNOWN_EDGE, chainBefore: null, round: false, labelled: true };
+    return this.recall(0, before, clauses, NOWHERE).unknown !== null;
+  }
+
+  /**
+   * A row on an edge that is not known, with its own count printed: where the words come to that count over one number of stitches
+   * alone, so many there were.
+   */
+  private inferBelow(
+    instruction: Instruction,
+    clauses: readonly Clause[],
+    claims: readonly Claim[],
+    start: RowStart,
+    round: boolean,
+  ): RowAfter | null {
+    const counted = claims.filter((claim) => !claim.change && !claim.eachSide && !claim.ofRow);
+    const most = Math.max(
+      0,
+      ...counted.flatMap((claim) => claim.parts.map((part) => this.number(part.amount) ?? 0)),
+    );
+    if (most === 0 || most > MOST_INFERRED || hasRemark(clauses) || this.state.held.length > 0) return null;
+    let found: RowAfter | null = null;
+    for (let stitches = 1; stitches <= 2 * most + 12; stitches++) {
+      const edge = trustedEdge(stitches, round);
+      const after = this.recall(
+        start.flips,
+        {
+          edge,
+          chainBefore: this.state.chainBefore,
+          round,
+          labelled: instruction.label !== null && instruction.label.is !== "foundation",
+        },
+        clauses,
+        instruction.span,
+      );
+      if (!after.edge || !after.made || after.troubles.length > 0 || after.unknown !== null) continue;
+      if (this.compare(after, claims, edge).length > 0) continue;
+      if (found?.edge && found.edge.key !== after.edge.key) return null;
+      found = after;
+    }
+    return found;
+  }
+
   private compare(after: RowAfter, claims: readonly Claim[], below: Edge | null): Trouble[] {
     if (!after.edge || isUnknown(after.edge) || (!after.made && !after.foundation)) return [];
     return checkClaims(this.claimContext, after.edge, claims, below);
@@ -318,6 +389,7 @@ export class PieceWork {
     const { state } = this;
     if (after.foundation || after.ring) {
       state.edge = after.ring ? after.edge : after.foundation;
+      state.asFar = false;
       state.ring = after.ring;
       state.flips = 0;
       state.turnPending = false;
@@ -401,10 +473,21 @@ export class PieceWork {
   }
 }
 
+/** On an edge whose kinds of stitch were taken on trust no count of a kind is held against a row. */
+function leaveKinds(tried: TriedRow, below: Edge | null): TriedRow {
+  if (!below || isUnknown(below) || !isTrusted(below)) return tried;
+  if (!tried.check.some((trouble) => trouble.is === "count-differs" && trouble.of !== null)) return tried;
+  const unknown = "the edge was taken on trust";
+  return { after: { ...tried.after, edge: null, held: null, troubles: [], unknown }, check: [] };
+}
+
 /** The words of a row up to its first clause. */
 function headOf(text: string, { span, clauses }: Instruction): string {
   const first = clauses[0]?.span.from ?? span.to;
   return text.slice(span.from, Math.min(first, span.from + 80));
 }
+
+/** Rows with more stitches are not tried over every number of stitches below. */
+const MOST_INFERRED = 160;
 
 const NOWHERE: Span = { from: 0, to: 0 };

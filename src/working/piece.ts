@@ -76,6 +76,8 @@ export class PieceState {
   printed: Edge | null = null;
   /** Row numbers were left out before the next row: what it is worked into may not be known. */
   doubtful = false;
+  /** The edge is what came of a row that could not be worked to its end: nothing is held against it. */
+  asFar = false;
   /** Some row of the piece could not be read or worked. */
   everUnread = false;
   /** Words of the last row were not understood. */

@@ -19,10 +19,15 @@ export interface RowBefore {
   readonly labelled: boolean;
 }
 
+/** A row that doubles its stitches, repeated without end, is stopped here. */
+const MOST_STITCHES = 20_000;
+
 /** How a row came out. */
 export interface RowAfter {
   /** The edge in the order it was made; null where it cannot be known. */
   readonly edge: Edge | null;
+  /** Where the row could not be worked to its end: what a maker who goes on all the same comes to; null where that is not known. */
+  readonly asFar: Edge | null;
   /** What was left of the edge below, from the hook on; null where nothing was. */
   readonly held: Edge | null;
   /** The edge from the hook on, where the row only moved along it without a stitch. */
@@ -60,6 +65,8 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     hands.run(inOrderOfHook(clauses));
     putChangeAtEnds(hands);
     checkLeftOver(hands, span);
+    if (hands.out.finish(false).length > MOST_STITCHES)
+      throw new Unknowable("more stitches than any row has");
   } catch (reason) {
     if (reason instanceof Stuck) {
       hands.troubles.push(reason.trouble);
@@ -74,6 +81,7 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
   const made = hands.started || (hands.chainStands && !hands.madeFoundation);
   return {
     edge: stuck || unknown !== null ? null : outcome(hands, made, closed),
+    asFar: stuck ? workAsFar(table, before, clauses, span, closed) : null,
     held: stuck || unknown !== null ? null : heldBack(hands),
     rest: made ? null : restOfEdge(hands),
     troubles: hands.troubles,
@@ -94,6 +102,32 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     colour: hands.colour,
     colourAfter: stuck || unknown !== null ? lastColour(clauses) : (hands.out.colour ?? hands.colour),
   };
+}
+
+/** Works what can be worked of a row, and leaves out the clauses that nothing is there for. */
+function workAsFar(
+  table: Table,
+  before: RowBefore,
+  clauses: readonly Clause[],
+  span: Span,
+  closed: boolean,
+): Edge | null {
+  const hands = new Hands(table, { ...before, span });
+  const attempt = (step: () => void): boolean => {
+    try {
+      step();
+      return true;
+    } catch (reason) {
+      if (reason instanceof Stuck) return true;
+      if (reason instanceof Unknowable) return false;
+      throw reason;
+    }
+  };
+  if (!attempt(() => takeUpChainBefore(hands, clauses))) return null;
+  const ordered = inOrderOfHook(clauses);
+  for (const [at, clause] of ordered.entries())
+    if (!attempt(() => hands.run([clause], ordered.slice(at + 1)))) return null;
+  return hands.madeStitch ? hands.out.finish(closed) : null;
 }
 
 function outcome(hands: Hands, made: boolean, closed: boolean): Edge | null {

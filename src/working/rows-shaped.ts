@@ -39,7 +39,7 @@ export function workEven(
   }
   const patterned = workPatternRows(work, instruction, clause, rows, pattern);
   if (patterned) return patterned;
-  const stitches = countStitches(state.edge).stitches;
+  const stitches = work.countOf(state.edge);
   const place = clause.inPattern ? UNKNOWN_PLACE : stitchPlace(clause.stitch ?? state.mainStitch);
   addRows(work, instruction, new Edge([{ unit: [place], times: stitches }], state.edge.closed), rows, {
     untilCm: rows === null ? lengthTold(work, clause.until) : null,
@@ -95,7 +95,7 @@ export function keepCount(work: PieceWork, instruction: Instruction, rows: numbe
   const known = state.edge && !isUnknown(state.edge);
   const edge = known
     ? new Edge(
-        [{ unit: [UNKNOWN_PLACE], times: countStitches(state.edge as Edge).stitches }],
+        [{ unit: [UNKNOWN_PLACE], times: work.countOf(state.edge as Edge) }],
         state.edge?.closed ?? false,
       )
     : UNKNOWN_EDGE;

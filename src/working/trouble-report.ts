@@ -42,9 +42,10 @@ export function reportTrust(work: WorkedSizes, at: number): Finding[] {
   const here = placed[at] as Placed;
   const sizes = outcomes.flatMap((lines, size) => ((lines[at] as LineOutcome).trust ? [size] : []));
   const first = outcomes[sizes[0] ?? 0]?.[at];
-  // A line that is vouched for says so itself, and one that is at fault has its finding.
+  // A line that is vouched for says so itself, and one that is at fault has its finding; so has the row that others stand on.
   if (
     sizes.length === 0 ||
+    here.instruction.claims.length === 0 ||
     !first ||
     first.troubles.length > 0 ||
     here.instruction.answers.some((answer) => answer.is === "vouched")

@@ -236,6 +236,7 @@ export function readEvenly(reading: Reading): EvenlyClause | null {
     cursor.accept("spaced|distribute");
     const change = cursor.accept(INC) ? "inc" : cursor.accept(DEC) ? "dec" : "make";
     let evenly = evenlyFirst || cursor.accept("evenly");
+    if (change !== "make") cursor.accept("by");
     let count = readAmount(reading);
     const found = stitchAt(cursor, reading, 0, false);
     let stitch: string | undefined;
