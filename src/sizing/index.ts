@@ -36,6 +36,7 @@ export {
   type Grading,
   type GradingResult,
   grade,
+  gradeAtOnce,
   type Unsettled,
 } from "./grading/grade.ts";
 export {

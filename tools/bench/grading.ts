@@ -1,6 +1,6 @@
 // How fast counts are chosen. The solver's time stands beside, on the same problem.
 import loadHighs from "highs";
-import { grade } from "../../src/sizing/grading/grade.ts";
+import { grade, gradeAtOnce } from "../../src/sizing/grading/grade.ts";
 import { highsSolver } from "../../src/sizing/grading/linear-solver.ts";
 import { gradeWithSolver, solveWithSolver } from "../../src/sizing/grading/solve-sums.ts";
 import { pairedGarment, raglanGarment } from "../../src/sizing/grading/whole-garment.ts";
@@ -27,7 +27,8 @@ export async function timeGrading(rounds: number, proving: boolean): Promise<rea
   const solver = highsSolver(await loadHighs());
   const ours = medianOf(rounds, () => grade(paired));
   const theirs = await timeOnce(() => solveWithSolver(paired, solver));
-  const first = medianOf(Math.min(rounds, 3), () => grade(raglan));
+  const first = medianOf(rounds, () => gradeAtOnce(raglan));
+  const searched = medianOf(Math.min(rounds, 3), () => grade(raglan));
   const rows: Row[] = [
     row("grade 9 sizes x 30 counts tied two by two", ours.ms, "1 ms", sayOf(ours.result)),
     row("the same by HiGHS", theirs.ms, "", `${theirs.result?.toFixed(3)} cm`),
@@ -37,6 +38,7 @@ export async function timeGrading(rounds: number, proving: boolean): Promise<rea
       "16 ms",
       sayOf(first.result),
     ),
+    row("the same, searched without a solver", searched.ms, "", sayOf(searched.result)),
   ];
   if (!proving) return rows;
   const proof = await timeOnce(() => gradeWithSolver(raglan, solver));
@@ -50,7 +52,7 @@ const row = (job: string, ms: number, goal: string, says: string): Row => ({
   says,
 });
 
-function sayOf(result: ReturnType<typeof grade>): string {
+function sayOf(result: ReturnType<typeof grade | typeof gradeAtOnce>): string {
   if (result.kind !== "graded") return result.kind;
   const { cost, floor, proved } = result;
   return proved ? `${cost.toFixed(3)} cm, proved` : `${cost.toFixed(3)} cm, gap ${(cost - floor).toFixed(3)}`;

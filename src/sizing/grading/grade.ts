@@ -5,9 +5,9 @@ import { type Block, blocksOf } from "./blocks.ts";
 import { capChain, leastWorstOf, smallestWhere } from "./cap.ts";
 import { ChainCosts } from "./chain-costs.ts";
 import { type Conflict, findConflict } from "./conflicts.ts";
-import { buildModel, type Model } from "./model.ts";
+import { buildModel, isOpen, type Model } from "./model.ts";
 import { checkProblem, type GradingProblem, type GradingRule, MICRO, weightOf } from "./problem.ts";
-import { type BlockAnswer, solveBlock } from "./solve-blocks.ts";
+import { answerBlockAtOnce, type BlockAnswer, solveBlock } from "./solve-blocks.ts";
 
 /** What was chosen for one quantity, and how far it is from what was wanted. */
 export interface Graded {
@@ -60,6 +60,26 @@ export type GradingResult = Grading | Conflict | Unsettled;
 export function grade(problem: GradingProblem): GradingResult {
   checkProblem(problem);
   return gradeBy(problem, problem.rules);
+}
+
+/**
+ * Counts that keep all rules, at once, for whoever waits for them while a slider moves: `floor` says how much better others may
+ * be, and `grade` or `gradeWithSolver` finds them behind it. The largest miss is not minded, whatever the aim. Unsettled where
+ * the quick way runs into a corner; a conflict is not looked into, so none of its rules are named.
+ *
+ * @throws {RangeError} on a problem no designer can have meant, see `checkProblem`
+ */
+export function gradeAtOnce(problem: GradingProblem): Grading | Unsettled | { readonly kind: "none" } {
+  checkProblem(problem);
+  const model = buildModel(problem);
+  if ("kind" in model || !model.chains.every(isOpen)) return { kind: "none" };
+  const blocks: BlockTried[] = [];
+  for (const block of blocksOf(model)) {
+    const answer = answerBlockAtOnce(problem, model, block);
+    if (answer.kind === "none") return { kind: "none" };
+    blocks.push({ block, answer });
+  }
+  return resultOf(problem, { kind: "solved", model, blocks });
 }
 
 /** As `grade`, with another list of rules and no look at the problem's form. */

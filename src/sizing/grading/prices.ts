@@ -30,15 +30,20 @@ const PATIENCE = 6;
 /**
  * Finds good prices, and leaves the costs tilted by them.
  *
- * @param costs  of the chains of a block, by position; their tilts are set
+ * @param costs   of the chains of a block, by position; their tilts are set
+ * @param rounds  how often prices are moved at most
  */
-export function priceLinks(costs: readonly ChainCosts[], links: readonly Link[]): Priced {
+export function priceLinks(
+  costs: readonly ChainCosts[],
+  links: readonly Link[],
+  rounds: number = ROUNDS,
+): Priced {
   const sizes = costs[0]!.sizes;
   let prices = links.map(() => new Float64Array(sizes));
   let best = solveAt(costs, links, prices, solveUnsteady);
   let reach = Math.max(1e6, best.floor * 0.1);
   let stale = 0;
-  for (let round = 0; round < ROUNDS && !best.exact; round++) {
+  for (let round = 0; round < rounds && !best.exact; round++) {
     const now = round === 0 ? best : solveAt(costs, links, prices, solveUnsteady);
     if (now.floor > best.floor + 1 || now.exact) {
       best = now;

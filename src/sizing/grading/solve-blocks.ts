@@ -67,6 +67,29 @@ export function solveBlock(
   return searchTuples(problem, block, chains, known);
 }
 
+/** How often prices are moved for a first answer, which is wanted at once. */
+const FIRST_ROUNDS = 30;
+
+/**
+ * An answer at once, good but seldom the best, with a floor that says how far it may be off: a lone chain exactly, linked chains
+ * size by size at a first guess of what their links cost. "unknown" where that runs into a corner.
+ */
+export function answerBlockAtOnce(problem: GradingProblem, model: Model, block: Block): BlockAnswer {
+  if (block.links.length === 0) return solveBlock(problem, model, block);
+  const chains = copyChains(block.chains.map((chain) => model.chains[chain]!));
+  if (!remaindersAgree(block.links, chains.length)) return { kind: "none" };
+  if (!narrowByLinks(chains, block.links)) return { kind: "none" };
+  const tilted = chains.map((chain) => new ChainCosts(problem, chain));
+  const { floor } = priceLinks(tilted, block.links, FIRST_ROUNDS);
+  const sizes = [...problem.sizes.keys()];
+  const path =
+    dive(chains, tilted, block.links, sizes) ?? dive(chains, tilted, block.links, sizes.toReversed());
+  if (path === null) return { kind: "unknown", floor };
+  const k = turned(path);
+  const cost = costOfBlock(problem, chains, k);
+  return { kind: "found", k, cost, floor: Math.min(floor, cost), proved: floor >= cost };
+}
+
 /** What a block cannot go below when one of its k is made to be another, in millionths. */
 export interface ForcedFloors {
   /** No answer at all costs less. */

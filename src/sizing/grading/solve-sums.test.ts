@@ -1,10 +1,12 @@
+import fc from "fast-check";
 import loadHighs from "highs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { grade } from "./grade.ts";
+import { grade, gradeAtOnce } from "./grade.ts";
 import { highsSolver, type LinearSolver } from "./linear-solver.ts";
+import { problems } from "./random-problems.ts";
 import { gradeWithSolver, solveWithSolver } from "./solve-sums.ts";
 import { keepsAll } from "./try-all.ts";
-import { knottedGarment, pairedGarment } from "./whole-garment.ts";
+import { knottedGarment, pairedGarment, raglanGarment } from "./whole-garment.ts";
 
 let solver: LinearSolver;
 beforeAll(async () => {
@@ -31,6 +33,46 @@ it("grades 9 sizes of 30 quantities in a few milliseconds", () => {
   });
   // Computation notes, goals: 1 ms, with a margin of 3 for a busy machine.
   expect(Math.min(...times)).toBeLessThan(3);
+});
+
+describe("a raglan of eight sums, two bands and two schedules", () => {
+  it.each([1, 2, 3])(
+    "has counts at once that keep every rule, and says how far off they may be (seed %i)",
+    (seed) => {
+      const problem = raglanGarment(seed);
+      const first = gradeAtOnce(problem);
+      expect(first.kind).toBe("graded");
+      if (first.kind !== "graded") return;
+      const counts = first.quantities.map((one) => one.counts);
+      expect(keepsAll(problem, counts)).toBe(true);
+      expect(first.floor).toBeLessThanOrEqual(first.cost);
+      const better = grade(problem);
+      expect(better.kind === "graded" && better.cost <= first.cost && first.floor <= better.cost).toBe(true);
+    },
+  );
+});
+
+describe("an answer at once", () => {
+  it("is between its floor and the best, or is none where there is none", () => {
+    fc.assert(
+      fc.property(problems(true), (given) => {
+        const problem = { ...given, aim: "least sum" as const };
+        const best = grade(problem);
+        const first = gradeAtOnce(problem);
+        if (best.kind === "conflict") expect(first.kind).not.toBe("graded");
+        if (first.kind !== "graded" || best.kind !== "graded") return;
+        expect(first.cost).toBeGreaterThanOrEqual(best.cost - 1e-9);
+        expect(first.floor).toBeLessThanOrEqual(best.cost + 1e-9);
+        expect(
+          keepsAll(
+            problem,
+            first.quantities.map(({ counts }) => counts),
+          ),
+        ).toBe(true);
+      }),
+      { seed: 80, numRuns: 300 },
+    );
+  });
 });
 
 describe("sums that a quick search leaves open", () => {
