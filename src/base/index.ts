@@ -8,6 +8,7 @@ export {
   type Severity,
   type Whereabouts,
 } from "./finding.ts";
+export { Kept } from "./kept.ts";
 export {
   agree,
   capital,

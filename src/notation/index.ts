@@ -1,5 +1,6 @@
 export { editAmount } from "./edit-amount.ts";
 export { inspectTree } from "./inspect/inspect-tree.ts";
+export { firstRead, noteMoved } from "./moved.ts";
 export { printAmount, printMeasure, printSizes } from "./print/amounts.ts";
 export { printClauses, printInstruction } from "./print/instruction.ts";
 export { type PrintedPattern, printPattern, printWhole } from "./print/pattern.ts";

@@ -1,6 +1,7 @@
 import { ONE_SIZE, type SizeRun, type Span } from "../base/index.ts";
 import { readAbbreviations } from "./abbreviation-list.ts";
 import { findAnswers } from "./answers.ts";
+import { type Body, contextKey, recallBody } from "./body-memo.ts";
 import { findColours } from "./colours.ts";
 import type { ReadContext } from "./context.ts";
 import { readConventions } from "./conventions.ts";
@@ -239,14 +240,18 @@ class BodyReader {
   readonly sizeLists: SizeList[] = [];
   readonly forgiven: PatternTree["forgiven"][number][] = [];
 
+  private readonly key: string;
+
   constructor(
     private readonly text: string,
     private readonly plain: string,
     private readonly context: ReadContext,
-  ) {}
+  ) {
+    this.key = contextKey(context);
+  }
 
   clauses(from: number, to: number): Definition["clauses"] {
-    return readInstructionBody(this.tokens(from, to, []), this.context).clauses;
+    return this.body(from, to, []).clauses;
   }
 
   /** Where a row is for some sizes only, its lists may have a value for each of these alone. */
@@ -260,8 +265,12 @@ class BodyReader {
     const inside = answers.map((answer) => answer.span);
     for (const { from, to } of following)
       answers.push(...findAnswers(this.text, this.plain, from, to, this.context));
-    if (label) this.listsOf(lex(this.text, label.span.from, label.span.to, this.context));
-    const read = readInstructionBody(this.tokens(begin, unit.to, inside), this.context);
+    if (label) {
+      const { lists, mended } = listsOf(lex(this.text, label.span.from, label.span.to, this.context));
+      this.sizeLists.push(...lists);
+      this.forgiven.push(...mended);
+    }
+    const read = this.body(begin, unit.to, inside);
     this.few = [];
     this.forgiven.push(...read.forgiven);
     const last = answers.at(-1);
@@ -271,9 +280,27 @@ class BodyReader {
       clauses: read.clauses,
       claims: read.claims,
       sizes: unit.sizes,
-      answers: [...read.answers, ...answers],
+      answers,
       ...(BOTH_LAYERS.test(this.plain.slice(begin, unit.to)) ? { bothLayers: true } : {}),
     };
+  }
+
+  /** Reads a stretch but for the answers in it. */
+  private body(from: number, to: number, without: readonly Span[]): Body {
+    const read = () => this.readBody(from, to, without);
+    const body =
+      without.length > 0
+        ? read()
+        : recallBody(`${this.key}|${this.few.join()}`, this.context, from, to, read);
+    this.sizeLists.push(...body.lists);
+    this.forgiven.push(...body.mended);
+    return body;
+  }
+
+  private readBody(from: number, to: number, without: readonly Span[]): Body {
+    const tokens = this.tokens(from, to, without);
+    const { clauses, claims, forgiven } = readInstructionBody(tokens, this.context);
+    return { clauses, claims, forgiven, ...listsOf(tokens) };
   }
 
   /** The tokens of a stretch but for the answers in it. */
@@ -291,7 +318,6 @@ class BodyReader {
           tokens.push(this.spread(token));
       at = Math.max(at, span.to);
     }
-    this.listsOf(tokens);
     return tokens;
   }
 
@@ -317,13 +343,17 @@ class BodyReader {
     });
     return values;
   }
+}
 
-  private listsOf(tokens: readonly Token[]): void {
-    for (const token of tokens) {
-      if (token.is !== "number") continue;
-      if (token.values.length > 1 && token.count === undefined)
-        this.sizeLists.push({ span: token.span, values: token.values, inRow: true });
-      if (token.mend) this.forgiven.push({ span: token.span, words: token.text, mend: token.mend });
-    }
+/** The lists among tokens, and the slips that were forgiven in them. */
+function listsOf(tokens: readonly Token[]): Pick<Body, "lists" | "mended"> {
+  const lists: SizeList[] = [];
+  const mended: PatternTree["forgiven"][number][] = [];
+  for (const token of tokens) {
+    if (token.is !== "number") continue;
+    if (token.values.length > 1 && token.count === undefined)
+      lists.push({ span: token.span, values: token.values, inRow: true });
+    if (token.mend) mended.push({ span: token.span, words: token.text, mend: token.mend });
   }
+  return { lists, mended };
 }

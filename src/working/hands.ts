@@ -31,7 +31,7 @@ export interface ChainMeanings {
 export interface Table {
   readonly size: number;
   readonly sampleWidth: SampleWidth;
-  readonly choices: Choices;
+  readonly choices: Pick<Choices, "take">;
   readonly manner: Manner;
   readonly specials: ReadonlyMap<string, Definition>;
   readonly meanings: ChainMeanings;

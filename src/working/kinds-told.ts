@@ -1,4 +1,4 @@
-import type { Clause, Definition } from "../notation/index.ts";
+import { type Clause, type Definition, firstRead } from "../notation/index.ts";
 
 /** What the words of a row name: whether they tell stitches of the row below apart, and which stitches they work. */
 interface Named {
@@ -48,12 +48,18 @@ export function tellsKindsApart(
   return asks(clauses);
 }
 
+/** Whether a row names a stitch that the pattern defines. */
+export function namesDefined(clauses: readonly Clause[], specials: ReadonlyMap<string, Definition>): boolean {
+  return specials.size > 0 && namedBy(clauses).stitches.some((stitch) => specials.has(stitch));
+}
+
 function namedBy(clauses: readonly Clause[]): Named {
-  let found = known.get(clauses);
+  const { clauses: words } = firstRead(clauses);
+  let found = known.get(words);
   if (!found) {
     const stitches = new Set<string>();
-    found = { tellsApart: !byRole(clauses, stitches), stitches: [...stitches] };
-    known.set(clauses, found);
+    found = { tellsApart: !byRole(words, stitches), stitches: [...stitches] };
+    known.set(words, found);
   }
   return found;
 }
@@ -61,15 +67,19 @@ function namedBy(clauses: readonly Clause[]): Named {
 /** Whether every place named in a part of the tree is known by its role; gathers the stitches worked. */
 function byRole(part: unknown, stitches: Set<string>): boolean {
   if (typeof part !== "object" || part === null) return true;
-  if (Array.isArray(part)) return part.every((each) => byRole(each, stitches));
+  let all = true;
+  if (Array.isArray(part)) {
+    for (const each of part) if (typeof each === "object" && !byRole(each, stitches)) all = false;
+    return all;
+  }
   // "between next 2 shells" asks for shells.
-  if ("is" in part && part.is === "between" && "code" in part) return false;
+  if ("is" in part && part.is === "between" && "code" in part) all = false;
   for (const name in part) {
     const value = (part as Record<string, unknown>)[name];
-    if (name === "is" && !BY_ROLE.has(value as string)) return false;
-    if (name === "ref" && value === "center") return false;
+    if (name === "is" && !BY_ROLE.has(value as string)) all = false;
+    if (name === "ref" && value === "center") all = false;
     if (name === "stitch" && typeof value === "string") stitches.add(value);
-    if (typeof value === "object" && name !== "span" && !byRole(value, stitches)) return false;
+    if (typeof value === "object" && name !== "span" && !byRole(value, stitches)) all = false;
   }
-  return true;
+  return all;
 }

@@ -1,6 +1,14 @@
 import type { Span } from "../base/index.ts";
 import { valueAt } from "../base/index.ts";
-import type { Amount, Claim, Clause, Definition, Instruction, PatternTree } from "../notation/index.ts";
+import {
+  type Amount,
+  type Claim,
+  type Clause,
+  type Definition,
+  firstRead,
+  type Instruction,
+  type PatternTree,
+} from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import type { ChainMeaningsSaid } from "./chain-meanings.ts";
 import type { Choices } from "./choices.ts";
@@ -9,12 +17,13 @@ import { chainsByNotes, chainsCounted, countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
-import { tellsKindsApart } from "./kinds-told.ts";
+import { namesDefined, tellsKindsApart } from "./kinds-told.ts";
 import { nameKey } from "./named-rows.ts";
 import { PieceState, type WorkedRow } from "./piece.ts";
 import { hasRemark } from "./remarks.ts";
 import { firstColour, type RowAfter, type RowBefore, workRow } from "./row.ts";
 import { type RowStart, startOfRow, type TurningHabit } from "./row-start.ts";
+import { keepRow, Listener, recallRow, type Telling } from "./rows-kept.ts";
 import type { SampleWidth } from "./samples.ts";
 import { facingOf } from "./segments.ts";
 import { isTrusted, isUnknown, UNKNOWN_EDGE } from "./targets.ts";
@@ -54,6 +63,8 @@ export interface SizeContext {
   readonly called: ReadonlySet<string>;
   /** How wide the samples are on which stitch patterns without a width are worked. */
   readonly sampleWidth: SampleWidth;
+  /** Tells the pattern's own stitches from those of any other pattern. */
+  readonly definitions: string;
 }
 
 /** The work on one piece in one size: rows are worked one after the other, and the piece moves on. */
@@ -61,6 +72,11 @@ export class PieceWork {
   readonly state: PieceState;
   section: { readonly name: string; readonly at: number };
   private readonly memo = new Map<readonly Clause[], Map<string, RowAfter>>();
+  private readonly telling: Telling;
+  private readonly listener: Listener;
+  private readonly table: Table;
+  /** Turns since the yarn was joined, at the row that is being worked. */
+  private flips = 0;
   private lookedBeyond = false;
 
   constructor(
@@ -71,8 +87,12 @@ export class PieceWork {
     /** The pieces before, last first: loops that they left free may be worked into. */
     private readonly before: () => readonly PieceState[] = () => [],
   ) {
-    this.state = new PieceState(name, at);
+    const state = new PieceState(name, at);
+    this.state = state;
     this.section = { name, at };
+    this.telling = { choices: context.choices, meanings, mainStitch: () => state.mainStitch };
+    this.listener = new Listener(this.telling);
+    this.table = this.layTable();
   }
 
   /** What printed counts are held against beside the edge. */
@@ -421,52 +441,69 @@ export class PieceWork {
 
   private recall(flips: number, before: RowBefore, clauses: readonly Clause[], span: Span): RowAfter {
     const { state } = this;
+    const { size, specials, definitions, sampleWidth } = this.context;
     const chain = before.chainBefore;
     const chained = chain ? `${chain.chains}:${chain.parts?.join() ?? "?"}` : "";
-    const key = `${before.edge?.key ?? ""}|${before.round}|${before.labelled}|${chained}|${state.mainStitch}|${this.meanings.version}`;
-    const known = this.memo.get(clauses) ?? new Map<string, RowAfter>();
-    this.memo.set(clauses, known);
+    const start = `${before.edge?.key ?? ""}|${before.round}|${before.labelled}|${chained}`;
+    const key = `${start}|${state.mainStitch}|${this.meanings.version}`;
+    let known = this.memo.get(clauses);
+    if (!known) {
+      known = new Map();
+      this.memo.set(clauses, known);
+    }
     const found = known.get(key);
     if (found) return found;
+    const { by } = firstRead(clauses);
+    const whole = `${start}|${size}|${sampleWidth}|${span.from - by}|${span.to - by}|${definitions}`;
+    const defined = namesDefined(clauses, specials);
+    const kept = recallRow(clauses, whole, this.telling, defined);
+    if (kept) {
+      known.set(key, kept);
+      return kept;
+    }
     this.lookedBeyond = false;
-    const after = workRow(this.table(flips), before, clauses, span);
-    if (!this.lookedBeyond) known.set(key, after);
+    this.flips = flips;
+    this.listener.begin();
+    const after = workRow(this.table, before, clauses, span);
+    if (this.lookedBeyond) return after;
+    keepRow(clauses, whole, this.listener, after);
+    known.set(key, after);
     return after;
   }
 
-  private table(flips: number): Table {
-    const { state } = this;
-    const { choices, size, specials, sampleWidth } = this.context;
+  private layTable(): Table {
+    const { state, listener } = this;
+    const { size, specials, sampleWidth } = this.context;
     const beyond = <T>(look: () => T): T => {
       this.lookedBeyond = true;
       return look();
     };
     return {
+      choices: listener.choices,
+      meanings: listener.meanings,
+      mainStitch: () => listener.mainStitch(),
       size,
       sampleWidth,
-      choices,
       specials,
-      meanings: this.meanings,
       manner: {
         get chainsArePlaces() {
-          return choices.take("chains-are-places", 2, NOWHERE) === 0;
+          return listener.choices.take("chains-are-places", 2, NOWHERE) === 0;
         },
       },
       edgeOfRow: (number) =>
         beyond(() => {
           const row = state.rowNumbered(number);
           if (!row) return null;
-          return (row.flips + flips) % 2 === 0 ? row.edge : row.edge.reversed();
+          return (row.flips + this.flips) % 2 === 0 ? row.edge : row.edge.reversed();
         }),
       freeLoops: (number, loops) =>
         beyond(() => {
           for (const piece of [state, ...this.before()]) {
-            const edge = freeLoopsOf(piece, number, loops, piece === state ? flips : null);
+            const edge = freeLoopsOf(piece, number, loops, piece === state ? this.flips : null);
             if (edge) return edge;
           }
           return [state, ...this.before()].some((piece) => piece.everUnread) ? UNKNOWN_EDGE : null;
         }),
-      mainStitch: () => state.mainStitch,
       rowEnds: () => beyond(() => (state.rowsWorked ? rowEndsOf(state.rowsWorked) : UNKNOWN_EDGE)),
       foundation: () => beyond(() => foundationFromBelow(state)),
     };

@@ -1,10 +1,12 @@
-import type {
-  Clause,
-  EvenClause,
-  RepeatClause,
-  RepeatRowsClause,
-  ScheduleClause,
-  WorkClause,
+import {
+  type Clause,
+  type EvenClause,
+  firstRead,
+  noteMoved,
+  type RepeatClause,
+  type RepeatRowsClause,
+  type ScheduleClause,
+  type WorkClause,
 } from "../notation/index.ts";
 import { isOneOff } from "./end-changes.ts";
 
@@ -68,8 +70,18 @@ export function cutSegments(clauses: readonly Clause[]): Cut {
   if (!cut) {
     cut = cutAnew(clauses);
     cuts.set(clauses, cut);
+    const first = firstRead(clauses);
+    if (first.clauses !== clauses) noteOwn(cut, cutSegments(first.clauses), first.by);
   }
   return cut;
+}
+
+/** Stretches of clauses that are a copy of others, moved, are copies of their stretches. */
+function noteOwn(cut: Cut, first: Cut, by: number): void {
+  cut.segments.forEach((segment, at) => {
+    const other = first.segments[at];
+    if (segment.is === "own" && other?.is === "own") noteMoved(segment.clauses, other.clauses, by);
+  });
 }
 
 function cutAnew(clauses: readonly Clause[]): Cut {
@@ -177,6 +189,9 @@ export function clausesOfSize(clauses: readonly Clause[], size: number): readonl
         )
       : clauses;
     bySize[size] = own;
+    const first = firstRead(clauses);
+    if (own !== clauses && first.clauses !== clauses)
+      noteMoved(own, clausesOfSize(first.clauses, size), first.by);
   }
   return own;
 }

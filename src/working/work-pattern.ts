@@ -5,6 +5,7 @@ import { type LineOutcome, Maker } from "./maker.ts";
 import { makingOf } from "./making.ts";
 import { calledNames } from "./named-rows.ts";
 import { reportWork } from "./report.ts";
+import { nameDefinitions } from "./rows-kept.ts";
 import type { SampleWidth } from "./samples.ts";
 import { compareMirrored, compareSeam } from "./seams.ts";
 import { turnsBeforeWork } from "./segments.ts";
@@ -24,6 +25,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   );
   const specials = specialsOf(tree.definitions);
   const called = calledNames(tree);
+  const definitions = nameDefinitions(tree.definitions);
   const noted = (about: string): boolean => tree.notes.some((note) => note.says.about === about);
   const habit = {
     written: turnsAreWritten(placed),
@@ -34,7 +36,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
   const sizes = tree.sizes.map((_, size) => size);
   const work = (choices: Choices, sampleWidth: SampleWidth = "sample") => {
     const makers = sizes.map(
-      (size) => new Maker({ tree, size, choices, specials, habit, called, sampleWidth }),
+      (size) => new Maker({ tree, size, choices, specials, habit, called, definitions, sampleWidth }),
     );
     const lines = makers.map((maker) => maker.workAll());
     return { outcome: { lines, pieces: makers.map((maker) => maker.pieces) }, wrong: wrongOf(lines) };
