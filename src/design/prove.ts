@@ -1,4 +1,4 @@
-import type { Edit, Finding } from "../base/index.ts";
+import { type Edit, type Finding, Kept } from "../base/index.ts";
 import { inspectTree, type PatternTree, type ReadOptions, readPattern } from "../notation/index.ts";
 import { type WorkedPattern, workPattern } from "../working/index.ts";
 import { settleAnswers } from "./answers.ts";
@@ -33,7 +33,21 @@ export function proveDesign(text: string, options: ReadOptions = {}): Proof {
   return { ...proof, yarn: proof.yarn ?? roughYarn(proof.tree, proof.worked), findings };
 }
 
+/** The designs proved last, by all that was asked. */
+const proofs = new Kept<string, Proof>(6);
+
 function proveOnce(text: string, options: ReadOptions, tables: TableReader): Proof {
+  const { counts, ...others } = options;
+  const asked = JSON.stringify([text, counts && [...counts], others]);
+  let proof = proofs.get(asked);
+  if (!proof) {
+    proof = proveAnew(text, options, tables);
+    proofs.set(asked, proof);
+  }
+  return proof;
+}
+
+function proveAnew(text: string, options: ReadOptions, tables: TableReader): Proof {
   const table = tables(text, options);
   const tree = readPattern(text, table ? readOptions(table, options) : options);
   const worked = workPattern(tree);

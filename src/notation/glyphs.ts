@@ -180,6 +180,9 @@ const LONE_ZE = /(?<![\p{L}\d])З(?!\p{L})/gu;
 const BARRED =
   /\|([^|\n]{3,160})\|(?=\s{0,2}(?:x\s?\d|\d{1,2}\s?(?:x|times)\b|(?:twice|times|across|around|rep)\b))/gi;
 
+/** What is no plain letter, figure or mark, and the stroke. */
+const NOT_PLAIN = /[^\n -{}~]/;
+
 function plainOf(glyph: string): string {
   const known = PLAIN[glyph];
   if (known !== undefined) return known;
@@ -189,6 +192,7 @@ function plainOf(glyph: string): string {
 
 /** The same text with plain glyphs; as long as the original, so that every offset holds. */
 export function plainText(text: string): string {
+  if (!NOT_PLAIN.test(text)) return text;
   const plain = text.replace(CHANGED, plainOf).replace(BARRED, "[$1]");
   return FOREIGN.test(plain) ? plain.replace(FOREIGN_WORD, latinWord).replace(LONE_ZE, "3") : plain;
 }

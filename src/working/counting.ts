@@ -15,7 +15,18 @@ export interface StitchCount {
   readonly uncountedTurning: number;
 }
 
+const counts = new WeakMap<Edge, StitchCount>();
+
 export function countStitches(edge: Edge): StitchCount {
+  let count = counts.get(edge);
+  if (!count) {
+    count = countAnew(edge);
+    counts.set(edge, count);
+  }
+  return count;
+}
+
+function countAnew(edge: Edge): StitchCount {
   return {
     stitches: edge.sum((place) =>
       place.role === "foundation" ? place.chains : place.counted && place.role !== "ring" ? 1 : 0,
@@ -38,6 +49,17 @@ export function kindOf(place: Place): string | null {
 
 /** How many of each kind an edge has, keyed by `kindOf` and by the names of special stitches. */
 export function countKinds(edge: Edge): ReadonlyMap<string, number> {
+  let counted = kinds.get(edge);
+  if (!counted) {
+    counted = countKindsAnew(edge);
+    kinds.set(edge, counted);
+  }
+  return counted;
+}
+
+const kinds = new WeakMap<Edge, ReadonlyMap<string, number>>();
+
+function countKindsAnew(edge: Edge): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   const add = (key: string, count: number): void => {
     counts.set(key, (counts.get(key) ?? 0) + count);

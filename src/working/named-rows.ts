@@ -1,3 +1,4 @@
+import { Kept } from "../base/index.ts";
 import type { Clause, Instruction, PatternTree } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { Edge } from "./edge.ts";
@@ -7,6 +8,17 @@ import type { PieceState, WorkedRow } from "./piece.ts";
 
 /** A row's name without what differs from one mention to the next: articles, letter case, "row" or "rnd" spelled out. */
 export function nameKey(name: string): string {
+  let key = keys.get(name);
+  if (key === undefined) {
+    key = keyOf(name);
+    keys.set(name, key);
+  }
+  return key;
+}
+
+const keys = new Kept<string, string>(2000);
+
+function keyOf(name: string): string {
   return name
     .toLowerCase()
     .replace(/\b(?:the|a|an)\b/gu, " ")

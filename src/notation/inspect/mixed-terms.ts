@@ -1,4 +1,4 @@
-import type { Finding, Span } from "../../base/index.ts";
+import { type Finding, Kept, type Span } from "../../base/index.ts";
 import { LONGEST_SIGN, type TermSign, termSign } from "../../stitches/index.ts";
 import { termsMixed } from "../findings/index.ts";
 import { plainText } from "../glyphs.ts";
@@ -39,11 +39,31 @@ export function findMixedTerms(seen: Seen): Finding[] {
     );
 }
 
-/** The signs in a row, longest first where one holds another. */
+interface SignFound {
+  readonly from: number;
+  readonly to: number;
+  readonly sign: TermSign;
+}
+
+/** The signs in a row. */
 function signsIn(row: RowSeen, text: string): { readonly span: Span; readonly sign: TermSign }[] {
   const { from, to } = row.instruction.span;
-  const words = [...plainText(text.slice(from, to)).matchAll(WORD)];
-  const found: { readonly span: Span; readonly sign: TermSign }[] = [];
+  const words = text.slice(from, to);
+  let found = signs.get(words);
+  if (!found) {
+    found = signsOf(words);
+    signs.set(words, found);
+  }
+  return found.map((one) => ({ span: { from: from + one.from, to: from + one.to }, sign: one.sign }));
+}
+
+/** Signs in words met before. */
+const signs = new Kept<string, readonly SignFound[]>(3000);
+
+/** Longest first where one holds another. */
+function signsOf(text: string): readonly SignFound[] {
+  const words = [...plainText(text).matchAll(WORD)];
+  const found: SignFound[] = [];
   for (let i = 0; i < words.length; i += 1) {
     for (let length = LONGEST_SIGN; length > 0; length -= 1) {
       const run = words.slice(i, i + length);
@@ -54,7 +74,7 @@ function signsIn(row: RowSeen, text: string): { readonly span: Span; readonly si
       if (sign === undefined) continue;
       // A full stop behind the word ends the sentence.
       const end = last.index + last[0].replace(/\.$/u, "").length;
-      found.push({ span: { from: from + first.index, to: from + end }, sign });
+      found.push({ from: first.index, to: end, sign });
       i += length - 1;
       break;
     }

@@ -1,4 +1,4 @@
-import type { Finding, Span } from "../../base/index.ts";
+import { type Finding, Kept, type Span } from "../../base/index.ts";
 import { notionNotListed } from "../findings/index.ts";
 import { plainText } from "../glyphs.ts";
 import { firstInstruction, inRow, outside, type RowSeen, type Seen } from "./seen.ts";
@@ -118,11 +118,24 @@ function firstUse(seen: Seen, asked: RegExp): Use | null {
     ...others.filter((line) => line.is === "finishing").map(({ span }): Use => ({ span, row: null })),
   ];
   for (const { span, row } of places) {
-    const match = asked.exec(plainText(text.slice(span.from, span.to)));
-    if (match) {
-      const from = span.from + match.index;
-      return { span: { from, to: from + match[0].length }, row };
-    }
+    const found = placeOf(asked, text.slice(span.from, span.to));
+    if (found) return { span: { from: span.from + found.from, to: span.from + found.to }, row };
   }
   return null;
+}
+
+const NOWHERE: Span = { from: -1, to: -1 };
+
+/** Where words met before ask for each thing. */
+const places = new Map(NOTIONS.map(({ asked }) => [asked, new Kept<string, Span>(2000)]));
+
+function placeOf(asked: RegExp, words: string): Span | null {
+  const known = places.get(asked);
+  let place = known?.get(words);
+  if (!place) {
+    const match = asked.exec(plainText(words));
+    place = match ? { from: match.index, to: match.index + match[0].length } : NOWHERE;
+    known?.set(words, place);
+  }
+  return place === NOWHERE ? null : place;
 }

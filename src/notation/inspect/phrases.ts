@@ -1,3 +1,4 @@
+import { Kept } from "../../base/index.ts";
 import { normaliseSpelling } from "../../stitches/index.ts";
 import { latinWord, plainText } from "../glyphs.ts";
 import { normOf } from "../words.ts";
@@ -21,25 +22,14 @@ export class Phrases {
   }
 
   private add(text: string): void {
-    const open: string[] = [];
-    let end = 0;
-    for (const match of text.matchAll(WORD)) {
-      if (!JOIN.test(text.slice(end, match.index))) open.length = 0;
-      end = match.index + match[0].length;
-      const word = normOf(latinWord(match[0]));
-      this.words.add(word);
-      open.push(word);
-      if (open.length > LONGEST) open.shift();
-      let phrase = "";
-      for (let i = open.length - 1; i >= 0; i -= 1) {
-        phrase = open[i] + phrase;
-        this.kept.add(phrase);
+    for (const part of partsOf(text)) {
+      let found = known.get(part);
+      if (!found) {
+        found = phrasesOf(part);
+        known.set(part, found);
       }
-      // "ch3", "3tr", "hdcblo": the letters alone are a word too.
-      for (const letters of word.match(/[a-z]+/gu) ?? []) {
-        this.kept.add(letters);
-        this.words.add(letters);
-      }
+      for (const phrase of found.phrases) this.kept.add(phrase);
+      for (const word of found.words) this.words.add(word);
     }
   }
 
@@ -56,4 +46,54 @@ export class Phrases {
     for (const word of this.words) if (test(word)) return true;
     return false;
   }
+}
+
+interface Found {
+  readonly phrases: readonly string[];
+  readonly words: readonly string[];
+}
+
+/** Phrases of stretches met before. */
+const known = new Kept<string, Found>(6000);
+
+/** A mark that no phrase goes across, on a new line. */
+const PARTS = /\n[\p{L}\p{M}\d'\s.\-‐‑/]{0,400}[^\p{L}\p{M}\d'\s.\-‐‑/]/gu;
+
+/** The text in stretches of about a line each, cut where no phrase goes across. */
+function partsOf(text: string): string[] {
+  const parts: string[] = [];
+  let from = 0;
+  for (const match of text.matchAll(PARTS)) {
+    const to = match.index + match[0].length;
+    parts.push(text.slice(from, to));
+    from = to;
+  }
+  parts.push(text.slice(from));
+  return parts;
+}
+
+function phrasesOf(text: string): Found {
+  const phrases = new Set<string>();
+  const words = new Set<string>();
+  const open: string[] = [];
+  let end = 0;
+  for (const match of text.matchAll(WORD)) {
+    if (!JOIN.test(text.slice(end, match.index))) open.length = 0;
+    end = match.index + match[0].length;
+    const word = normOf(latinWord(match[0]));
+    words.add(word);
+    open.push(word);
+    if (open.length > LONGEST) open.shift();
+    let phrase = "";
+    for (let i = open.length - 1; i >= 0; i -= 1) {
+      phrase = open[i] + phrase;
+      phrases.add(phrase);
+    }
+    // "ch3", "3tr", "hdcblo": the letters alone are a word too.
+    for (const letters of word.match(/[a-z]+/gu) ?? []) {
+      phrases.add(letters);
+      words.add(letters);
+    }
+  }
+  return { phrases: [...phrases], words: [...words] };
 }

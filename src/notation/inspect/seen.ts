@@ -148,26 +148,52 @@ const SORT_OF_KEY: Readonly<Record<string, Sort>> = {
 /** Fields without numbers that a size list could stand in. */
 const PASSED_BY = new Set(["span", "stitchSpan", "nameSpan", "answers", "words", "sizes", "mm"]);
 
+interface Flat {
+  readonly clauses: readonly Clause[];
+  readonly amounts: readonly AmountSeen[];
+}
+
+/** What stands in the bodies of rows, laid out before. */
+const bodies = new WeakMap<
+  readonly Clause[],
+  { readonly claims: Instruction["claims"]; readonly whole: number; readonly flat: Flat }
+>();
+
+function flatten({ label, clauses, claims, sizes }: Instruction, run: number): Flat {
+  const whole = sizes.length || run;
+  const known = bodies.get(clauses);
+  const fits = known !== undefined && known.claims === claims && known.whole === whole;
+  const body = fits ? known.flat : flattenParts(null, clauses, claims, whole);
+  if (!fits) bodies.set(clauses, { claims, whole, flat: body });
+  if (label === null) return body;
+  const labelled = flattenParts(label, [], [], whole);
+  return {
+    clauses: labelled.clauses.length > 0 ? [...labelled.clauses, ...body.clauses] : body.clauses,
+    amounts: [...labelled.amounts, ...body.amounts],
+  };
+}
+
 /**
  * Goes through every node of an instruction by its fields. The walk does not know the clause kinds by name, so that a
  * kind that is added to the tree is looked through as well.
  */
-function flatten(
-  instruction: Instruction,
-  run: number,
-): { readonly clauses: readonly Clause[]; readonly amounts: readonly AmountSeen[] } {
+function flattenParts(
+  label: Instruction["label"],
+  body: readonly Clause[],
+  claims: Instruction["claims"],
+  whole: number,
+): Flat {
   const clauses: Clause[] = [];
   const amounts: AmountSeen[] = [];
-  const whole = instruction.sizes.length || run;
   const stack: Visit[] = [];
   const push = (node: unknown, from: Omit<Visit, "node">) => {
     if (typeof node === "object" && node !== null) stack.push({ ...from, node });
   };
   const start = { key: "", sort: "worked" as Sort, sizes: whole, ofSeveralRows: false };
-  for (const claim of instruction.claims.toReversed())
+  for (const claim of claims.toReversed())
     push(claim, { ...start, sort: "count", ofSeveralRows: claim.index !== undefined });
-  for (const clause of instruction.clauses.toReversed()) push(clause, start);
-  push(instruction.label, { ...start, sort: "rows" });
+  for (const clause of body.toReversed()) push(clause, start);
+  push(label, { ...start, sort: "rows" });
   for (let visit = stack.pop(); visit !== undefined; visit = stack.pop()) {
     const { node, sort, sizes, ofSeveralRows } = visit;
     if (Array.isArray(node)) {
