@@ -379,6 +379,27 @@ describe("a border over joined pieces, whose edge nobody tells", () => {
   });
 });
 
+it("works a tube laid flat through both layers, counted or not", () => {
+  const tip = (count: string): string =>
+    `Rnd 1: 10 sc in magic ring. [10]\nRnd 2: Sc in each st around. [10]\nRnd 3: Flatten the tip and work 5 sc through both layers${count}\nFasten off.`;
+  expect(found(tip(" [5]"))).toEqual([]);
+  expect(found(tip(""))).toEqual([]);
+});
+
+it("begins at a seam on an edge of its own, and not on the last row", () =>
+  expect(
+    found(
+      "NECKBAND\nWith RS facing, attach yarn at right shoulder seam.\nRnd 1: Ch 1, sc in each of 30 sts of back, 28 sc along front edge; join with sl st in first sc. Fasten off.\n\nCUFFS\nWith RS facing, attach yarn at top of side seam.\nRnd 1: Ch 1, 22 sc up to shoulder seam, 22 sc down to underarm; join with sl st in first sc. (44 sc)\nRnd 2: Ch 1, sc in each sc around; join with sl st in first sc. (44 sc)",
+    ),
+  ).toEqual([]));
+
+it("misses the first row of an edging whose rows begin at 2", () => {
+  const edging = (rows: string): string =>
+    `Ch 9.\nRow 1: Sc in 2nd ch from hook and in each ch across. Fasten off. 8 sts.\n\nEDGING\nWith RS facing, join yarn with a sl st in the first row end of the side.\n${rows}Row 2: Ch 1, sc in each st across. 14 sts.`;
+  expect(found(edging("Row 1: Ch 1, 14 sc evenly along the edge, turn. 14 sts.\n"))).toEqual([]);
+  expect(found(edging(""))).toEqual(["rows/number-skips Row 2"]);
+});
+
 describe("the eight ways of printing a count", () => {
   const ways = [
     "10 sts.",

@@ -155,6 +155,8 @@ export class PieceWork {
     for (const trouble of own) {
       // A row that stops early and comes to its printed count was meant so; a round that closes again was not.
       if (trouble.is === "left-over" && !trouble.announced && confirmed && !closesAgain) continue;
+      // Through both layers a tube of twelve takes six.
+      if (trouble.is === "left-over" && instruction.bothLayers && trouble.left * 2 === trouble.have) continue;
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
       if (again === null || trouble.is === "count-differs" || !stopsMaker(trouble)) troubles.push(trouble);
       else if (trouble.is === "change-differs") troubles.push({ ...trouble, row: again.repeated });

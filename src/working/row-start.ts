@@ -51,6 +51,9 @@ export function startOfRow(
     return { edge: null, flips: 0, strand: anew, turned: false, rejoined: newChain };
   const joins = clauses.some((clause) => clause.kind === "join-yarn");
   if (joins && (state.fastened || state.held.length > 0)) {
+    // "Attach yarn at the top of the side seam": on the sewn garment, and not on the last row.
+    if (state.held.length === 0 && clauses.some(isAtSeam))
+      return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
     const side = instruction.label?.side ?? facingOf(clauses);
     // What was left for later by a row that was not read is not known.
     if (state.everUnread)
@@ -124,6 +127,9 @@ function takeHeld(state: PieceState, clauses: readonly Clause[]): HeldEdge | nul
   if (best) state.held = state.held.slice(0, state.held.indexOf(best));
   return best;
 }
+
+const isAtSeam = (clause: Clause): boolean =>
+  clause.kind === "join-yarn" && /\bseams?\b/i.test(clause.where ?? "");
 
 /** Bands and borders are worked onto the sewn garment: the yarn is joined somewhere on it. */
 function startsOnGarment(clauses: readonly Clause[]): boolean {

@@ -59,7 +59,7 @@ export function checkNumber(
   }
   // The foundation, or rows without a number, may have been counted as the first.
   if (state.numbersLoose) return;
-  if (state.number === 0 && next === 2) return;
+  if (state.number === 0 && next === 2 && state.begin === null) return;
   if (next > expected) {
     troubles.push({ is: "number-skips", span, expected, found: next });
     state.doubtful = true;

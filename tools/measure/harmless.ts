@@ -52,7 +52,7 @@ function endsStrand(pattern: Pattern, index: number): boolean {
 }
 
 const USES_LENGTH =
-  /row[- ]ends?|\bends? of (?:each|every|the|next|\d+|first|last)\b[^.]{0,20}\brows?|\b\d+\)? (?:[a-z]+ )?(?:rows|rnds|rounds)\b|\bmeasur/i;
+  /row[- ]ends?|\bends? of (?:each|every|the|next|\d+|first|last)\b[^.]{0,20}\brows?|\b\d+\)? (?:[a-z]+ )?(?:rows|rnds|rounds)\b|\bmeasures?\b(?=[^.]{0,40}\d)/i;
 
 /** Whether a row more or less at this place can be told from nothing else in the text. */
 function lengthIsFree(pattern: Pattern, index: number): boolean {
@@ -117,6 +117,28 @@ const lastRangeEnd = (instruction: Placed["instruction"]): Amount | null => {
   return range && range.to.span.from !== range.from.span.from ? range.to : null;
 };
 
+/** Whether a number only says where in its row something lies: what comes last takes up one stitch more or fewer. */
+function isTakenUp(pattern: Pattern, index: number, span: Span): boolean {
+  const { clauses } = pattern.at(index).instruction;
+  const at = clauses.findIndex((clause) => covers(clause.span, span));
+  const clause = clauses[at];
+  if (clause?.kind !== "work" || clause.count || !clause.target.count) return false;
+  if (!covers(clause.target.count.span, span) || !["first", "next"].includes(clause.target.ref)) return false;
+  // Nothing between them may depend on where it begins.
+  const end = clauses.findIndex(
+    (later, i) =>
+      i > at &&
+      later.kind === "work" &&
+      later.stitch === clause.stitch &&
+      !later.count &&
+      later.target.ref === "each" &&
+      later.target.what.is !== "space" &&
+      (later.target.until === undefined || later.target.until.at === "end"),
+  );
+  const between = end < 0 ? [] : clauses.slice(at + 1, end);
+  return end > at && between.every(({ kind }) => ["work", "group", "chain", "skip"].includes(kind));
+}
+
 export const OPERATORS: readonly Operator[] = [
   {
     reason: "a measure: another length or width is another garment, and its rows still work",
@@ -142,6 +164,11 @@ export const OPERATORS: readonly Operator[] = [
       );
       return chains !== 1 && !words.test(pattern.tree.text);
     },
+  },
+  {
+    reason: "where in a row something lies: the stitches to its end take up one more or fewer",
+    harms: (change, pattern) =>
+      change.kind !== "number in a row" || !isTakenUp(pattern, change.instruction, change.span),
   },
   {
     reason: "where on a finished piece another is sewn: one round higher is another look",
@@ -233,7 +260,11 @@ export const OPERATORS: readonly Operator[] = [
       if (change.kind !== "side tag") return true;
       const { text } = pattern.tree;
       const strand = strandOf(pattern, change.instruction);
-      const sides = strand.flatMap(({ instruction }) => [
+      // A seam says how finished pieces lie.
+      const worked = strand.filter(
+        ({ instruction }) => !instruction.clauses.some(({ kind }) => kind === "seam"),
+      );
+      const sides = worked.flatMap(({ instruction }) => [
         ...text
           .slice(instruction.span.from, instruction.span.to)
           .matchAll(/\b(?:RS|WS|right side|wrong side)\b/g),

@@ -112,3 +112,22 @@ it("keeps a turn that begins a row among the faults, and one behind the last row
   expect(turns("Row 2: Turn, ch 1, sc in each st across.")).toEqual([false]);
   expect(turns("Row 2: Ch 1, sc in each st across, turn.")).toEqual([true]);
 });
+
+it("keeps out a number that only says where in its row something lies", () => {
+  const numbers = (row: string) =>
+    mutationsOf(
+      readPattern(
+        `STRIP\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n${row}\nFasten off.\n`,
+      ),
+    )
+      .filter(({ kind, words }) => kind === "number in a row" && words.startsWith("4"))
+      .map(({ harmless }) => harmless !== undefined);
+  expect(numbers("Row 2: Ch 1, sc in next 4 sts, 2 sc in next st, sc in each st across.")).toEqual([
+    true,
+    true,
+  ]);
+  expect(numbers("Row 2: Ch 1, sc in next 4 sts, 2 sc in next st, sc in next 5 sts.")).toEqual([
+    false,
+    false,
+  ]);
+});
