@@ -103,8 +103,16 @@ describe("yarn", () => {
     expect(colours[0].byStitch[0]).toBeLessThan(12.4 * 1.25);
     expect(colours[0].balls).toEqual([null, null]);
     expect(missing.join(" ")).toContain("No swatch was weighed");
+    // The table of yarns has 11 to 14 stitches for a 6 mm hook, 12.5 in the middle, so the square of 14 stitches is larger.
+    const hook = await run("yarn", keep("hook.txt", text.replace(/Gauge.*/, "Hook: 6 mm")), "--json");
+    expect(JSON.parse(hook.out).colours[0].byStitch[0]).toBeGreaterThan(colours[0].byStitch[0]);
+    expect(JSON.parse(hook.out).missing.join(" ")).toContain("There is no gauge");
+    // Rows as high as single crochet usually is: 16 of them at 0.714 / 0.6 x 0.857 cm.
+    const across = await run("yarn", keep("across.txt", text.replace(" and 16 rows", "")), "--json");
+    expect(JSON.parse(across.out).pieces[0].areaCm2[0]).toBeCloseTo((10 * 16 * (10 / 14) * 0.857) / 0.6, -1);
+    expect(JSON.parse(across.out).missing.join(" ")).toContain("the gauge has no rows");
     const without = await run("yarn", keep("no-gauge.txt", text.replace(/Gauge.*\n/, "")));
-    expect(without.out).toContain("A gauge of stitches and rows is missing");
+    expect(without.out).toContain("A gauge is missing");
     expect(without.out).not.toContain("To buy");
   });
 

@@ -64,14 +64,15 @@ const YARN_CODES = new Set([
 type SetTable = (title: string, lines: readonly SizeLine[]) => string[];
 
 function setEstimate(yarn: YarnProof, table: SetTable, prose: (words: string) => string[]): string[] {
+  const some = yarn.pieces.some(({ areaCm2 }) => areaCm2.some((one) => one !== null));
   const known = yarn.yarns.some(({ metres }) => metres.some((one) => one !== null));
   return [
     ...(known ? [...table("To buy", toBuy(yarn)), ...table("Used, m", used(yarn))] : []),
-    ...(known ? table("Pieces, m", pieces(yarn)) : []),
+    ...(some ? table("Pieces, m", pieces(yarn)) : []),
     ...(known ? table("Hours", hours(yarn)) : []),
     ...table("Another yarn", instead(yarn)),
     ...prosed(sayWays(yarn), prose),
-    ...(known ? prosed(sayHow(yarn), prose) : []),
+    ...(some ? prosed(sayHow(yarn), prose) : []),
     ...prosed(sayMoney(yarn), prose),
     ...prosed(yarn.missing, prose),
   ];

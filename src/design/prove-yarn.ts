@@ -16,7 +16,7 @@ import {
 } from "../yarn/index.ts";
 import type { DesignTable } from "./document/document.ts";
 import { colourWithoutYarn, swatchWeightOff, yarnNotKnown, yarnWaysDiffer } from "./findings/index.ts";
-import { type JobRead, jobOfTable, jobOfText } from "./yarn-job.ts";
+import { type JobRead, jobOfTable, jobOfText, type ToldBy } from "./yarn-job.ts";
 
 /** A yarn taken instead of one of the design's. */
 export interface YarnInstead {
@@ -119,23 +119,30 @@ function businessOf({ costs, sizes }: DesignTable, { yarns, hours }: YarnEstimat
 
 /* ------------------------------------------------------------------ missing */
 
-function missingIn({ job }: JobRead, estimate: YarnEstimate, table: DesignTable | null): string[] {
+/** How far a text without a table may be trusted, by what tells its fabric. Own estimate, from how far makers and tables differ. */
+const ROUGHLY: Readonly<Record<ToldBy, string>> = {
+  gauge:
+    "No swatch was weighed: lengths follow from the gauge and the shape of the stitches alone, and may be a quarter off.",
+  stitches:
+    "No swatch was weighed and the gauge has no rows: rows are taken as high as their stitches usually are. The length may be a third off.",
+  hook: "There is no gauge: stitches are taken as wide as yarns for the hook usually make them. The length may be half as much again, or a third less.",
+  nothing: "",
+};
+
+function missingIn({ job, by }: JobRead, estimate: YarnEstimate, table: DesignTable | null): string[] {
   const missing: string[] = [];
-  const bare = job.fabrics.filter(({ stitchCm, rowCm }) => stitchCm === null || rowCm === null);
+  const bare = job.fabrics.filter(({ stitchCm }) => stitchCm === null);
   if (job.makings.length === 0) return ["No row was read, so there is nothing to reckon."];
   if (job.fabrics.length === 0 || bare.length > 0) {
     const which = table === null || bare.length === 0 ? "" : ` of ${bare.map(({ name }) => name).join(", ")}`;
-    missing.push(`A gauge of stitches and rows${which} is missing, from which lengths could be told.`);
+    missing.push(`A gauge${which} is missing, from which lengths could be told.`);
   } else
     for (const [piece, sections] of groupUnknown(estimate))
       missing.push(
         `${piece || "The pattern"}: not every row is known${sections.length > 0 ? ` (${sections.join(", ")})` : ""}, so its yarn is not.`,
       );
   if (table === null && bare.length > 0) return missing;
-  if (table === null)
-    missing.push(
-      "No swatch was weighed: lengths follow from the gauge and the shape of the stitches alone, and may be a quarter off.",
-    );
+  if (table === null) missing.push(ROUGHLY[by ?? "gauge"]);
   else {
     const unweighed = job.fabrics.filter((_, at) => !estimate.lengths.weighed[at]).map(({ name }) => name);
     if (unweighed.length > 0)

@@ -1,6 +1,7 @@
 import type { Span } from "../base/index.ts";
 import type { PatternTree } from "../notation/index.ts";
 import { plainName } from "../sizing/index.ts";
+import { classesForHook } from "../stitches/index.ts";
 import type { MadeRow, WorkedPattern } from "../working/index.ts";
 import {
   type FabricSwatch,
@@ -21,6 +22,8 @@ export interface StrayColour {
 export interface JobRead {
   readonly job: YarnJob;
   readonly stray: readonly StrayColour[];
+  /** From what the fabric is told, in a text without a table. */
+  readonly by?: ToldBy;
 }
 
 /** What the trade calls the first and the second of two yarns. */
@@ -70,25 +73,53 @@ export function jobOfTable(table: DesignTable, tree: PatternTree, worked: Worked
   };
 }
 
-/** The job of a text without a table: one fabric, as its gauge says; its colours are its yarns, and nothing is known of them. */
-export function jobOfText(tree: PatternTree, worked: WorkedPattern): JobRead {
-  const gauge = tree.gauges.find(
-    ({ stitches, rows, widthCm, heightCm }) => widthCm && heightCm && stitches?.values[0] && rows?.values[0],
-  );
-  const each = (cm: number | null | undefined, count: number | null | undefined): number | null =>
+/** From what the fabric of a text without a table is told: a whole gauge, its stitches alone, the hook by the trade's table. */
+export type ToldBy = "gauge" | "stitches" | "hook" | "nothing";
+
+interface FabricTold {
+  readonly by: ToldBy;
+  readonly stitchCm: number | null;
+  readonly rowCm: number | null;
+}
+
+function fabricTold({ gauges, materials }: PatternTree): FabricTold {
+  const each = (cm: number | null, count: number | null | undefined): number | null =>
     cm && count ? cm / count : null;
+  const told = gauges.map(({ stitches, rows, widthCm, heightCm }) => ({
+    stitchCm: each(widthCm, stitches?.values[0]),
+    rowCm: each(heightCm, rows?.values[0]),
+  }));
+  const whole = told.find(({ stitchCm, rowCm }) => stitchCm !== null && rowCm !== null);
+  if (whole) return { by: "gauge", ...whole };
+  const across = told.find(({ stitchCm }) => stitchCm !== null);
+  if (across) return { by: "stitches", ...across };
+  const hook = materials.hooksMm[0]?.mm[0];
+  // The middle of what the trade's table of yarns has for the hook, over single crochet.
+  const ranges = (hook === undefined ? [] : classesForHook(hook)).filter(
+    ({ gauge, gaugeStitch }) => gauge.from !== null && gauge.to !== null && gaugeStitch === "sc",
+  );
+  if (ranges.length === 0) return { by: "nothing", stitchCm: null, rowCm: null };
+  const middles = ranges.map(({ gauge }) => ((gauge.from ?? 0) + (gauge.to ?? 0)) / 2);
+  const stitches = middles.reduce((sum, one) => sum + one, 0) / middles.length;
+  return { by: "hook", stitchCm: 10 / stitches, rowCm: null };
+}
+
+/** The job of a text without a table: one fabric; its colours are its yarns, and nothing is known of them. */
+export function jobOfText(tree: PatternTree, worked: WorkedPattern): JobRead {
+  const { by, stitchCm, rowCm } = fabricTold(tree);
   const colours = [...coloursIn(worked).keys()];
   const yarns = (colours.length > 0 ? colours : ["yarn"]).map((name) => ({ ...NO_YARN, name }));
   return {
     stray: [],
+    by,
     job: {
       sizes: tree.sizes.length,
       makings: worked.made,
       fabrics: [
         {
-          name: gauge?.over ?? "fabric",
-          stitchCm: each(gauge?.widthCm, gauge?.stitches?.values[0]),
-          rowCm: each(gauge?.heightCm, gauge?.rows?.values[0]),
+          name: "fabric",
+          stitchCm,
+          rowCm,
           yarn: null,
           swatches: [],
         },

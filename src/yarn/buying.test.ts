@@ -41,5 +41,7 @@ describe("what is bought", () => {
     expect([body, sleeve]).toEqual([1120, 207]);
     expect(metresByArea(1000, 0, body, body + 2 * sleeve)).toBeCloseTo((1000 * 1534) / 1120, 9);
     expect(metresByArea(1000, 100, 10, 20)).toBeCloseTo(1900, 9);
+    // Computation notes, section 8: a square of 34 in in hdc, from one of 5 in that took 802 in of yarn.
+    expect(metresByArea(802, 0, 5 * 5, 34 * 34)).toBeCloseTo(37_084, -1);
   });
 });

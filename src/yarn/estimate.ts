@@ -255,7 +255,8 @@ function takeOf(job: YarnJob, lengths: StitchLengths, rates: Rates, piece: MadeP
   if (hand !== null) seen.set(hand, 0);
   for (const row of piece.rows) {
     const fabric = job.fabricOf(row);
-    const { rowCm, stitchCm } = job.fabrics[fabric] ?? { rowCm: null, stitchCm: null };
+    const stitchCm = job.fabrics[fabric]?.stitchCm ?? null;
+    const rowCm = lengths.rowCm[fabric] ?? null;
     const rows = row.rows ?? rowsTo(row.untilCm, heightCm, rowCm);
     if (row.stitches === null || rows === null || stitchCm === null || rowCm === null) {
       take.unknown ??= row;

@@ -16,7 +16,7 @@ export interface FabricSwatch {
 /** A stitch pattern at its washed gauge. */
 export interface YarnFabric {
   readonly name: string;
-  /** cm a stitch and cm a row; null where they are not known. */
+  /** cm a stitch and cm a row; null where they are not known. A row is then as high as its stitches usually are. */
   readonly stitchCm: number | null;
   readonly rowCm: number | null;
   /** Name of the yarn it was measured in. */

@@ -1,7 +1,14 @@
 import type { MadeRow } from "../working/index.ts";
 import { fitLengths, type WeighedSwatch, weighingShare } from "./fit-lengths.ts";
 import type { FabricSwatch, YarnFabric, YarnJob } from "./job.ts";
-import { heightOf, type StitchSize, stitchLength, thicknessByWidth, yarnThickness } from "./stitch-length.ts";
+import {
+  heightOf,
+  type StitchSize,
+  stitchLength,
+  thicknessByWidth,
+  usualScHeight,
+  yarnThickness,
+} from "./stitch-length.ts";
 
 /** What a fabric's swatch weighs against what its stitches would by geometry. */
 export interface SwatchWeight {
@@ -15,8 +22,10 @@ export interface SwatchWeight {
 export interface StitchLengths {
   /** cm in one stitch; one whose kind is not told takes what the fabric's stitches take on the average. Null without a gauge. */
   of(kind: string, fabric: number): number | null;
-  /** Height of a row, cm, and width of a stitch. */
+  /** What the stitches of each fabric are worked with; null without a gauge. */
   readonly sizes: readonly (StitchSize | null)[];
+  /** Height of a row on the average, cm, from the gauge or from the stitches' usual shape. */
+  readonly rowCm: readonly (number | null)[];
   /** Whether weighed swatches stand behind a fabric's lengths; else geometry alone. */
   readonly weighed: readonly boolean[];
   /** How much more or less than geometry says a kind takes: 1 is as much. */
@@ -29,7 +38,8 @@ export interface StitchLengths {
 /** Lengths for a job: geometry fitted to all weighed swatches together, whatever fabric they are of. */
 export function lengthsOf(job: YarnJob): StitchLengths {
   const mixes = job.fabrics.map((_, fabric) => mixOf(job, fabric));
-  const sizes = job.fabrics.map((fabric, at) => sizeOf(job, fabric, at));
+  const heights = job.fabrics.map((_, at) => meanHeight(job, at));
+  const sizes = job.fabrics.map((fabric, at) => sizeOf(job, fabric, heights[at] ?? 1));
   const prior = (kind: string, fabric: number): number | null => {
     const size = sizes[fabric];
     return size ? stitchLength(kind, size) : null;
@@ -72,6 +82,10 @@ export function lengthsOf(job: YarnJob): StitchLengths {
   return {
     of: (kind, fabric) => known(kind, fabric) ?? means[fabric] ?? null,
     sizes,
+    rowCm: job.fabrics.map(({ rowCm }, at) => {
+      const size = sizes[at];
+      return rowCm ?? (size ? size.scHeight * (heights[at] ?? 1) : null);
+    }),
     weighed: job.fabrics.map((_, at) => weights.some(({ fabric }) => fabric === at)),
     factors,
     weights,
@@ -131,10 +145,8 @@ function mixOf(job: YarnJob, fabric: number): ReadonlyMap<string, number> {
   return new Map([...counts].map(([kind, count]) => [kind, count / stitches] as const));
 }
 
-/** Rows of tall stitches share the gauge's mean height with rows of low ones as the stitches' heights stand to each other. */
-function sizeOf(job: YarnJob, fabric: YarnFabric, at: number): StitchSize | null {
-  const { stitchCm, rowCm } = fabric;
-  if (stitchCm === null || rowCm === null) return null;
+/** Height of a fabric's rows on the average, in single crochets. */
+function meanHeight(job: YarnJob, at: number): number {
   let [rows, heights] = [0, 0];
   for (const row of rowsIn(job, at)) {
     let [sum, count] = [0, 0];
@@ -148,10 +160,17 @@ function sizeOf(job: YarnJob, fabric: YarnFabric, at: number): StitchSize | null
     rows += row.rows ?? 1;
     heights += ((row.rows ?? 1) * sum) / count;
   }
+  return rows === 0 ? 1 : heights / rows;
+}
+
+/** Rows of tall stitches share the gauge's mean height with rows of low ones as the stitches' heights stand to each other. */
+function sizeOf(job: YarnJob, fabric: YarnFabric, height: number): StitchSize | null {
+  const { stitchCm, rowCm } = fabric;
+  if (stitchCm === null) return null;
   const perGram = metresPerGram(job, fabric);
   return {
     width: stitchCm,
-    scHeight: rows === 0 ? rowCm : (rowCm * rows) / heights,
+    scHeight: rowCm === null ? usualScHeight(stitchCm) : rowCm / height,
     yarn: perGram === null ? thicknessByWidth(stitchCm) : yarnThickness(perGram),
   };
 }

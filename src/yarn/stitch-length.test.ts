@@ -71,6 +71,14 @@ describe("yarn in a stitch by geometry", () => {
   });
 });
 
+it("has chainless foundations near what was measured", () => {
+  // Trade handbook, 4.2: 16 to 17 in of yarn for an inch of chainless foundation, about 5 for an inch of chain.
+  const size = { width: 0.6, scHeight: 0.857, yarn: 0.2 };
+  const perLength = (kind: string): number => (stitchLength(kind, size) ?? 0) / size.width;
+  expect(Math.abs(perLength("ch") / 5 - 1)).toBeLessThan(0.1);
+  expect(Math.abs(perLength("fsc") / 16.5 - 1)).toBeLessThan(0.15);
+});
+
 describe("how thick a yarn is", () => {
   it("goes by Ashenhurst's root", () => {
     // Computation notes, section 8: 1,700 yards in a pound, firm; 500 tex, 200 m in 100 g.
