@@ -24,6 +24,7 @@ const INTROS = [
   "so|and you|there have|are|will have?",
   "with|to|until a total of",
   "rem|remaining",
+  "counts as",
   "counts",
   "stitch|st count|total",
   "to have|make",
@@ -144,6 +145,11 @@ function claim(reading: Reading, strict: boolean): Claim | null {
       parts.pop();
       cursor.at = resume;
       break;
+    }
+    // "9 shells, 4 hdc at beg, 4 hdc at end": parts of what is counted already.
+    if (tail.portion && part && part !== "chain-included") {
+      if (parts.length > 1) parts.pop();
+      else eachSide = true;
     }
     if (tail.change) change = tail.change;
     if (tail.includesChain) includesChain = true;
@@ -322,6 +328,7 @@ interface Tail {
   excludes?: Claim["excludes"];
   eachSide?: boolean;
   ofRow?: Amount;
+  portion?: boolean;
 }
 
 function tailAhead(reading: Reading): boolean {
@@ -426,6 +433,11 @@ function readTail(reading: Reading): Tail {
     ) {
       const row = readAmount(reading);
       if (row) tail.ofRow = row;
+      tail.any = true;
+      continue;
+    }
+    if (cursor.accept("at|near the? beg|beginning|start|end|middle|center|centre")) {
+      tail.portion = true;
       tail.any = true;
       continue;
     }

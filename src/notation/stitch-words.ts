@@ -166,7 +166,10 @@ function plainStitchAt(cursor: Cursor, words: Words, ahead: number): StitchFound
     const token = cursor.token(ahead + length - 1);
     if (!token || (length === 1 && token.is !== "word")) break;
     if (token.is === "mark") {
-      if (token.text !== "-" || !(token.glued || cursor.token(ahead + length)?.is === "word")) break;
+      const next = cursor.token(ahead + length);
+      if (token.text !== "-" || !(token.glued || next?.is === "word")) break;
+      // "1 hdc - V-st made": a dash with room on either side parts two names.
+      if (!token.glued && next?.is === "word" && !next.glued) break;
       continue;
     }
     if (

@@ -205,7 +205,48 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
   ],
   ["to within the last", `${sc(10)}Row 2: Ch 1, work to within last 3 sts, turn.`, "7"],
   ["goes on across", `${sc(10)}Row 2: Sl st across 1st 3 sts and continue across.`, "7"],
+  [
+    "loops of the chain, said before",
+    "Ch 11.\nRow 1: Working in back bar of each ch, sc in 2nd ch from hook and in each ch across.",
+    "10",
+  ],
+  [
+    "around the vertical bar",
+    `${sc(10)}Row 2: Ch 1, sc in first st, dc around vertical bar of next sc, sc in next 8 sts.`,
+    "10",
+  ],
+  ["a part of the row by its name", `${sc(10)}Row 2: Ch 1, sc in next 4 sc for gusset, ch 1, turn.`, "4"],
+  [
+    "a round closed by a stitch",
+    "Rnd 1: Ch 1, (sc, ch 4) 5 times in magic ring, sc in ring, ch 2, hdc in first sc.\nRnd 2: Ch 1, sc in same sp, (ch 4, sc in next ch-4 sp) 5 times, ch 2, hdc in first sc to join.",
+    "6",
+  ],
+  [
+    "back where the round began",
+    "Rnd 1: 12 sc in magic ring, join.\nRnd 2: *Ch 5, sk 1, sc in next sc; rep from * 4 more times, ch 3, dc in same place as beginning.",
+    "5",
+  ],
+  [
+    "rows on a part of a round",
+    "Rnd 1: 12 sc in magic ring, join.\nRow 2: Ch 1, sc in next 5 sts, turn.",
+    "5",
+  ],
   // Repeats
+  [
+    "across, parted from the steps",
+    "Rnd 1: 12 sc in magic ring.\nRnd 2: Sc in next 3 sc, 2 sc in next sc, around.",
+    "15",
+  ],
+  [
+    "a star lost on the page",
+    `${sc(10)}Row 2: Ch 1, *sc in next st, ch 1, sk 1; rep from to last 2 sts, sc in last 2 sts.`,
+    "6",
+  ],
+  [
+    "in all, in brackets",
+    `${sc(12)}Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; repeat until 3 times (4 in total).`,
+    "16",
+  ],
   ["work * to *", `${sc(10)}Row 2: Ch 1, sc in first st, *sc2tog, sc in next st*; work * to * across.`, "7"],
   [
     "the last chain left out",
@@ -347,6 +388,23 @@ it("takes stitches for the row's count that are just what it has and fit nowhere
   ).toEqual([]);
   expect(last(`${sc(20)}Row 2: Ch 1, sc in next 10 sts. 10 sc.`)).toBe("20");
 });
+
+it("holds a list of counts behind a range by the rows in turn", () => {
+  const rows =
+    "Rnd 1: 6 sc in magic ring. 6 sc\nRnd 2: 2 sc in each sc. 12 sc\nRnd 3: Sc in each sc around, increase evenly by 4 sc. 16 sc\n";
+  expect(found(`${rows}Rnds 4-5: Repeat Rnd 3. 20, 24 sc`)).toEqual([]);
+  expect(found(`${rows}Rnds 4-5: Repeat Rnd 3. 20, 25 sc`)).toEqual(["rows/count-differs Rnds 4-5"]);
+});
+
+it("shapes two edges in the same rows", () =>
+  expect(last(`${sc(20)}Dec 1 st at front and 2 at armhole every row 3 times.`)).toBe("11"));
+
+it("calls a round cut short, joins it and goes on", () =>
+  expect(
+    counts(
+      "Rnd 1: 6 sc in magic ring, do not join in this or following rnds.\nRnd 2: 2 sc in each sc.\nRnd 3: Sc in each sc.\nRnd 4: Repeat rnd. 3, join with sl st to beg sc, ch 1, do not turn.\nRnd 5: Sc in each sc around.",
+    ),
+  ).toBe("Rnd 1: 6, Rnd 2: 12, Rnd 3: 12, Rnd 4: 12, Rnd 5: 12"));
 
 it("holds a count whose own words say that it is one", () =>
   expect(found(`${sc(20)}Row 2: Ch 1, sc in next 18 sts, sc2tog. 18 sc remain. Do not turn.`)).toEqual([

@@ -48,3 +48,24 @@ export function closesRound(hands: Hands, { target }: WorkClause): boolean {
     return cursor.edge.closed && hands.started && !hands.nothingButSlips();
   return hands.countStitchesLeft() === 0 && !hands.nothingButSlips();
 }
+
+/**
+ * "ch 2, dc in first sc" when the round is used up: the round is closed by a stitch, which with the chain before it makes the last space
+ * and is none of the round's own.
+ */
+export function closesWithStitch(
+  hands: Hands,
+  { target, stitch, count }: WorkClause,
+  last: boolean,
+): boolean {
+  if (!last || hands.holding || hands.inRepeat > 0 || !hands.madeStitch || count !== undefined) return false;
+  if (stitch === "sl st" || hands.out.last?.role !== "chain" || target.ref !== "first" || target.count)
+    return false;
+  const { cursor } = hands;
+  if (hands.entered === "ring") return true;
+  if (!cursor || isUnknown(cursor.edge) || target.what.is === "space") return false;
+  if (isRing(cursor.edge)) return true;
+  // What the last space goes over is left under it.
+  const bridged = hands.skipped > 0 || hands.lace ? hands.out.last.chains + 1 : 0;
+  return cursor.edge.closed && hands.countStitchesLeft() <= hands.slippedOver + bridged;
+}

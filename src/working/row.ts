@@ -144,9 +144,12 @@ function checkLeftOver(hands: Hands, span: Span): void {
   if (isRing(cursor.edge) || hands.along || hands.amongGaps) return;
   const left = hands.countStitchesLeft();
   if (left <= hands.slippedOver) return;
+  // Rows worked back and forth on a round take a part of it: a flap, a heel.
+  if (hands.start.edge?.closed && !hands.start.round && !hands.joined && hands.turned.after > 0) return;
   // "..., ch 6, join": the chain goes over the last stitches as it went over others before.
   const { last } = hands.out;
-  if (hands.joined && last?.role === "chain" && hands.skipped > 0 && left <= last.chains + 1) return;
+  const bridges = hands.skipped > 0 || hands.lace;
+  if (hands.joined && last?.role === "chain" && bridges && left <= last.chains + 1) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
 }
 

@@ -135,7 +135,9 @@ function cutAnew(clauses: readonly Clause[]): Cut {
   const [only] = making;
   const countBehind =
     making.length === 1 && only?.kind === "work" && only.count && only.target.ref === "here" ? only : null;
-  if (making.length > 0 && !countBehind) {
+  // "Rep Rnd 4, join, ch 1": how the rounds end.
+  const onlyEnds = own.some((clause) => clause.kind === "join") && making.every(isSingleChain);
+  if (making.length > 0 && !countBehind && !onlyEnds) {
     segments.push({ is: "own", clauses: own });
     return { segments, turnsAfter: false, fastensAfter: false, countBehind: null };
   }
@@ -145,6 +147,16 @@ function cutAnew(clauses: readonly Clause[]): Cut {
     fastensAfter: own.some((clause) => clause.kind === "fasten-off"),
     countBehind,
   };
+}
+
+/** "Ch 1", which stands for nothing. */
+function isSingleChain(clause: Clause): boolean {
+  return (
+    clause.kind === "chain" &&
+    clause.count.values.length === 1 &&
+    clause.count.values[0] === 1 &&
+    !clause.countsAs
+  );
 }
 
 /** "Work in sc" before shaping or even rows tells the fabric, not a row. */

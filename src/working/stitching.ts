@@ -4,11 +4,13 @@ import { startFromHook, startOnFoundation } from "./chains.ts";
 import { Cursor } from "./edge.ts";
 import { enterGaps } from "./gaps.ts";
 import type { Hands } from "./hands.ts";
-import { closesRound, isCountBehind, MOST_ALONE } from "./last-words.ts";
+import { closeRound } from "./joining.ts";
+import { closesRound, closesWithStitch, isCountBehind, MOST_ALONE } from "./last-words.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
 import { closedChain, isRing, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
+import { makesStitches } from "./segments.ts";
 import {
   goToCenter,
   isBareCorner,
@@ -38,6 +40,10 @@ export function workStitches(
   if (said === 0 || places === 0) return;
   if (clause.stitch === "sl st" && closesRound(hands, clause)) {
     hands.joined = true;
+    return;
+  }
+  if (clause.target.ref === "first" && closesWithStitch(hands, clause, !after().some(makesStitches))) {
+    closeRound(hands, { kind: "join", span: clause.span, stitch: clause.stitch, target, ring: false });
     return;
   }
   if (said !== null && isCountBehind(hands, clause, said, after)) {
@@ -192,6 +198,9 @@ function enter(
         return enterNext(hands, target, post, said * takes, { times: said, perPlace: 1 });
       return enterNext(hands, target, post, places ?? takes, spread(hands, clause, said, places, takes));
     case "last":
+      // "Ch 3, dc in last st of row before, *sk 1, dc in next st": at the beginning of a round the last stitch lies behind the hook.
+      if (cursor.edge.closed && !hands.madeStitch && (places ?? 1) === 1 && after().some(makesStitches))
+        return once;
       enterLast(hands, target, places ?? takes, clause);
       return spread(hands, clause, said, places, takes);
     case "nth":

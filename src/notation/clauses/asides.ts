@@ -8,6 +8,7 @@ import { readRowsDone } from "./rows-done.ts";
 /** Whole phrases that change nothing. Each is stepped over as it stands. */
 const PHRASES: readonly string[] = [
   "loosely|carefully|firmly|gently|neatly|snugly|tightly|again|only|optional|also|now|well|always|please|simply|usually|exactly|approximately|alternately|finally|first|lastly",
+  "no|without turning? ch|chain|chs|chaining",
   "do not|n't skip|miss the? first|any st|stitch|sts|stitches|dc|sc|hdc|tr",
   "do not|n't cut|break|fasten|end|finish|tighten|count|stretch|carry|skip|miss off|yarn|thread|too|the|any|off|tightly|over? yarn|off|sts|st|tight|stitches|any?",
   "do|don't|dont|not fasten|finish|break|cut|end off|yarn|thread|the yarn?",
@@ -72,7 +73,8 @@ const PHRASES: readonly string[] = [
   "do|does not",
   "hereafter",
   "all|every|each rows|rnds|rounds",
-  "to finish|complete|close|begin|start",
+  "to join|close the? rnd|round|circle",
+  "to finish|complete|close|begin|start|join",
   "work|cont|continue|continuing|proceed as foll|fol|follows|following|below",
   "as foll|fol",
   "here and throughout|after",
@@ -198,6 +200,7 @@ function readWhereabouts(reading: Reading): Clause | null {
       return null;
     const from = cursor.at;
     while (cursor.isWord() && PLACE_WORDS.has(cursor.key()) && cursor.at - from < 8) cursor.at += 1;
+    if (cursor.at > from && partOfRow(reading, start)) return { kind: "leave", span: cursor.spanFrom(start) };
     if (
       cursor.at === from ||
       !(
@@ -212,6 +215,19 @@ function readWhereabouts(reading: Reading): Clause | null {
       return null;
     return { kind: "aside", span: cursor.spanFrom(start) };
   });
+}
+
+/** "sc in next 7 sc for instep, ch 1, turn": so many are for that part, and the rest is left. */
+function partOfRow(reading: Reading, start: number): boolean {
+  const { cursor } = reading;
+  const last = reading.out.at(-1);
+  if (last?.kind !== "work" || !last.target.count || cursor.tokens[start] === undefined) return false;
+  const word = cursor.tokens[start];
+  if (word?.is !== "word" || word.norm !== "for") return false;
+  let ahead = cursor.isMark(",") ? 1 : 0;
+  if (cursor.fits("ch|chain", ahead) && cursor.isNumber(ahead + 1)) ahead += 2;
+  if (cursor.isMark(",", ahead) || cursor.fits("and", ahead)) ahead += 1;
+  return ahead > 0 && cursor.fits("turn", ahead) > 0;
 }
 
 /** No sentence of talk is longer, in tokens. */

@@ -71,7 +71,21 @@ function readCounting(reading: Reading, open: number, close: number): readonly C
       if (counts && cursor.accept("in|at|over the?")) while (cursor.isWord()) cursor.at += 1;
       return counts && cursor.done ? counts : null;
     });
-    if (!found) return null;
+    if (!found) {
+      // "(this ch 3 becomes the first st of the next row)": of a row to come.
+      cursor.at = open + 1;
+      if (!cursor.accept("this|the|these ch|chs|chain|turning")) return null;
+      cursor.accept("-|ch|chain");
+      if (cursor.isNumber()) cursor.at += 1;
+      cursor.accept("will");
+      if (
+        !cursor.accept("becomes|become|forms|makes|is|counts|be|count as? the? first st|stitch|dc|hdc|tr|one")
+      )
+        return null;
+      if (!cursor.fits("of|in|for|on the? next|following")) return null;
+      cursor.at = close + 1;
+      return [{ kind: "aside", span: cursor.spanFrom(open) }];
+    }
     cursor.at = close + 1;
     const counts: CountsAs = { ...found, span: cursor.spanFrom(open) };
     return attachCounting(reading, counts) ? [] : [{ kind: "aside", span: counts.span }];

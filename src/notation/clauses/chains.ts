@@ -147,7 +147,7 @@ function readVerb(reading: Reading): boolean {
       "counts|count|counted|counting|acts|act|acting|serves|serve|stands|stand|considered|treated|works|replaces|replace|replacing|equals|equal|is|are|made as|for|towards|to|the? for?",
     ) ||
     cursor.accept(
-      "counts|count|counted|counting|acts|act|acting|replaces|replace|replacing|equals|equal|forms|makes|is|are|represents",
+      "counts|count|counted|counting|acts|act|acting|replaces|replace|replacing|equals|equal|forms|makes|becomes|become|is|are|represents",
     ) ||
     cursor.accept("=") ||
     cursor.accept("in place|lieu|instead of") ||

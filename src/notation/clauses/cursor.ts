@@ -187,7 +187,9 @@ function tidy(tokens: readonly Token[]): Token[] {
     .filter(
       (_, index) => !isGivenShort(tokens, index) && !(index < 3 && index !== 1 && beginsWithShort(tokens)),
     )
-    .filter((token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1]))
+    .filter(
+      (token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1], tokens[index - 2]),
+    )
     .map((token) => {
       if (token.is === "break")
         return { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false };
@@ -254,19 +256,34 @@ function beginsWithShort(tokens: readonly Token[]): boolean {
 
 /** Units and words so often cut short that a stop behind them, with the step going on in small letters or figures, ends nothing. */
 const DOTTED = new Set(["ins", "in", "ch", "beg", "incl", "alt", "foll", "approx", "no"]);
+/** "Rep rnd. 3": cut short behind a word that calls a round by its number. */
+const ROUNDS = new Set(["rnd", "rnds", "rd", "rds"]);
+
+function calls(word: Token | undefined): boolean {
+  return (
+    word?.is === "word" && /^(?:rep|repeat|rpt|as|work|of|and|from|in|through|to|like|for)$/u.test(word.norm)
+  );
+}
+
 /** Of those, the ones a figure belongs to: "No. 9 hook", "approx. 16 cm". */
 const BRINGS_FIGURE = new Set(["approx", "no"]);
 
-function isAbbreviationStop(token: Token, before: Token | undefined, after: Token | undefined): boolean {
+function isAbbreviationStop(
+  token: Token,
+  before: Token | undefined,
+  after: Token | undefined,
+  ahead: Token | undefined,
+): boolean {
   if (
     token.is !== "mark" ||
     token.text !== "." ||
     before?.is !== "word" ||
-    !DOTTED.has(before.norm) ||
+    !(DOTTED.has(before.norm) || ROUNDS.has(before.norm)) ||
     !token.glued
   )
     return false;
   if (after?.is === "number" && BRINGS_FIGURE.has(before.norm)) return true;
+  if (ROUNDS.has(before.norm)) return after?.is === "number" && !after.ordinal && calls(ahead);
   if (after?.is === "number") return after.glued && before.norm === "ch";
   if (after?.is !== "word" || before.norm === "ch") return false;
   return after.text.charAt(0) !== after.text.charAt(0).toUpperCase();

@@ -102,7 +102,10 @@ function edgeWord(reading: Reading): AlongClause["edge"] | null {
   if (cursor.accept("armhole|armholes")) return "armhole";
   if (cursor.accept("front|fronts edge|edges|opening|openings|side")) return "front";
   if (cursor.accept("center|centre front edge|edges?")) return "front";
-  if (cursor.accept("side|sides|long|short|vertical edge|edges|side|sides?") && !cursor.fits("seam")) {
+  if (
+    cursor.accept("side|sides|long|short|vertical edge|edges|side|sides?") &&
+    !cursor.fits("seam|bar|post|strand")
+  ) {
     cursor.accept(
       "of the? piece|work|panel|rectangle|back|front|band|ribbing|blanket|body|fabric|waistband|collar|cuff|strip|brim|bag|scarf|belt|strap",
     );
@@ -156,7 +159,10 @@ export function readLoopState(reading: Reading): LoopsClause | null {
     if (cursor.fits("of|in|next|each")) {
       if (
         !cursor.accept("of|in sts|stitches only?") &&
-        !cursor.accept("of|in each|every|all st|sts|stitch|row|sts across|around?") &&
+        !cursor.accept("of|in the? foundation|starting|beginning|base? ch|chain|chs|chains") &&
+        !cursor.accept(
+          "of|in each|every|all|ea st|sts|stitch|row|sts|ch|chs|chain|sc|dc|hdc across|around?",
+        ) &&
         !cursor.accept("of|in the? previous|prev|last? row|rnd|round")
       )
         return null;

@@ -89,6 +89,9 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
         } else if (kinds.length === 0) return null;
         else break;
         cursor.accept("at|the end of? each|the? rnd|round|row|rnds|rows?");
+        cursor.accept(
+          "in|on|for|after this|these|the or|and|nor any|following|next|subsequent|later|other rnds|rnd|rounds|round|rows|row",
+        ) || cursor.accept("in|on|for this|these|any|next rnds|rnd|rounds|round|rows|row");
         // "do not join, turn" forbids one and asks for the other.
         if (
           !cursor.fits("or|and|nor turn|join|turning|joining") &&
@@ -327,6 +330,26 @@ function readYarn(reading: Reading): string | null {
 
 /** Words that tell a person where, and no hook. */
 export const PLACE_WORDS = new Set([
+  "instep",
+  "bootie",
+  "slipper",
+  "mitten",
+  "hat",
+  "cap",
+  "bonnet",
+  "coat",
+  "jacket",
+  "sweater",
+  "vest",
+  "cardigan",
+  "skirt",
+  "blanket",
+  "flap",
+  "gusset",
+  "ear",
+  "ears",
+  "nose",
+  "tail",
   "sewing",
   "seaming",
   "assembly",

@@ -248,6 +248,9 @@ function withinLimit(reading: Reading, start: number): Limit | null {
 function placeLimit(reading: Reading, readPlace: PlaceReader, start: number): Limit | null {
   const { cursor } = reading;
   return cursor.attempt(() => {
+    // "dc in first sc to join": what it is done for.
+    if (cursor.fits("join|close") && (cursor.isBoundary(1) || cursor.fits("rnd|round|the|and", 1)))
+      return null;
     if (
       !cursor.fits(
         "the? next|marked|marker|corner|turning|tch|first|1st|st|ch|center|centre|last|m|join|joining|beg",

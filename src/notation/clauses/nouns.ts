@@ -84,7 +84,10 @@ function noun(reading: Reading): Noun | null {
       readMarkerName(reading);
       return plain({ is: "marked" });
     }
-    return plain({ is: "any" }, key.endsWith("s"));
+    // "st s": a plural that fell apart.
+    const apart = key === "st" && cursor.isWord() && cursor.token()?.is === "word" && cursor.key() === "s";
+    if (apart) cursor.at += 1;
+    return plain({ is: "any" }, apart || key.endsWith("s"));
   }
   if (CHAIN.has(key)) return chainNoun(reading);
   if (SPACE.has(key)) {

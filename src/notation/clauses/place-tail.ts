@@ -99,7 +99,10 @@ export function readTail(reading: Reading, draft: Draft): void {
     else if (cursor.accept("from the? end|marker") || cursor.accept("before the? end")) draft.from = "end";
     else if (cursor.accept("from the? beg|beginning|start")) draft.from = "start";
     else if (readBelow(reading, draft)) continue;
-    else if (
+    else if (draft.ref === "same" && !draft.of && endsAtBeginning(reading)) {
+      draft.ref = "first";
+      if (draft.noun?.what.is === "space") draft.noun = { what: { is: "any" }, plural: false };
+    } else if (
       draft.ref === "same" &&
       cursor.accept(
         "as|where|with|of the? last|first|prev|previous|beg|beginning|turning|starting|joining|sl|slip|ss|join|joined|ch|chain|chs|tch|st|sts|sc|dc|hdc|tr|joining|base|before?",
@@ -150,6 +153,15 @@ export function readTail(reading: Reading, draft: Draft): void {
 function acceptLength(reading: Reading): true {
   readLooseNumber(reading);
   reading.cursor.accept("-? loop|lp|sp|space");
+  return true;
+}
+
+/** "in same place as beginning": where the round began, which is the first place again. */
+function endsAtBeginning(reading: Reading): boolean {
+  const { cursor } = reading;
+  const length = cursor.fits("as|at|where the? beg|beginning|start|first|begun");
+  if (length === 0 || !(cursor.isBoundary(length) || cursor.isOpener(length))) return false;
+  cursor.at += length;
   return true;
 }
 

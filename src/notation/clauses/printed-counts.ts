@@ -158,11 +158,20 @@ export function readBareClaim(reading: Reading): boolean {
       if (!cursor.isNumber()) break;
     }
     cursor.at = end;
-    return claims.length > 0 && (lost || counts || rowIsOver(reading)) ? claims : null;
+    return claims.length > 0 && (lost || counts || rowIsOver(reading)) ? inTurn(claims) : null;
   });
   if (!found) return false;
   reading.claims.push(...found);
   return true;
+}
+
+/** "32, 40, 48 sc" behind a range of rows: one number a row, and what is counted said once. */
+function inTurn(claims: readonly Claim[]): Claim[] {
+  const parts = claims.flatMap((claim) => claim.parts);
+  const last = parts.at(-1);
+  const bare = parts.slice(0, -1).every(({ kind, words }) => kind === "any" && /^\d+$/u.test(words));
+  if (parts.length < 2 || !last || !bare || last.kind === "unit") return [...claims];
+  return parts.map((part, index) => ({ span: part.span, parts: [{ ...part, kind: last.kind }], index }));
 }
 
 /** "18 sc remain.", "24 dc made.", "30 sts in all": words behind the number that no order has. */
@@ -219,6 +228,8 @@ function covered(reading: Reading): boolean {
   }
   if (last.kind !== "work" && last.kind !== "group") return false;
   const { ref, what } = last.target;
+  // "6 sc in magic ring. 6 sc": a sentence of its own behind what goes into a ring.
+  if (what.is === "ring") return reading.cursor.isMark(".", -1);
   return (ref === "each" || ref === "last" || what.is === "turning-chain") && worked(reading);
 }
 

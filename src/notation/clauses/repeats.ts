@@ -45,8 +45,11 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
       // A line of the page may end between "from" and its star.
       if (cursor.isMark(".") && isStar(reading, 1)) cursor.at += 1;
       mark = readMark(reading);
-      if (!mark) return null;
-      if (cursor.accept("to|and|through|until|-|/")) {
+      // "rep from to last 4 sts": the star was lost on the page.
+      if (!mark && /from$/iu.test(cursor.wordsFrom(start)) && cursor.fits("to|across|around|until"))
+        mark = "*";
+      else if (!mark) return null;
+      else if (cursor.accept("to|and|through|until|-|/")) {
         const second = readMark(reading);
         if (second) {
           pair = second === mark;
@@ -176,7 +179,7 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     const { cursor } = reading;
     const start = cursor.at;
     cursor.accept(",");
-    cursor.accept("for");
+    cursor.accept("for|until");
     let total = cursor.accept("a total of") || cursor.accept("total of") || cursor.accept("in total|all");
     let extra = cursor.accept("another|an additional|a-further") || cursor.accept("additional|an");
     cursor.accept("additional");
@@ -204,6 +207,8 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     if (bracket && cursor.fits("in|into")) {
       // "(dc, ch 1) 3 times in next sp": the place is read by whoever reads the bracket.
     }
+    const inAll = readInAll(reading);
+    if (inAll) return { by: "times", span: cursor.spanFrom(start), times: inAll, counting: "total" };
     const counting = total
       ? "total"
       : extra
@@ -214,6 +219,25 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
             ? "either-total"
             : "either-extra";
     return { by: "times", span: cursor.spanFrom(start), times, counting };
+  });
+}
+
+/** "5 times (6 in total)": how often it is done with the first time. */
+function readInAll(reading: Reading): Amount | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    const close = cursor.partner[cursor.at] ?? -1;
+    if (!cursor.isOpener() || close < 0 || close >= cursor.limit) return null;
+    cursor.at += 1;
+    const times = readAmount(reading);
+    if (
+      !times ||
+      !(cursor.accept("times|time? in all|total") || cursor.accept("times|time? altogether|total"))
+    )
+      return null;
+    if (cursor.at !== close) return null;
+    cursor.at = close + 1;
+    return times;
   });
 }
 

@@ -20,7 +20,7 @@ const INC = "inc|increase|increasing|incr|increased";
 const DEC = "dec|decrease|decreasing|decr|decreased";
 
 /** "inc 1 st each end of next row, then every 4th row 6 times", "dec 1 st at neck edge every row 5 times". */
-export function readSchedule(reading: Reading): ScheduleClause | null {
+export function readSchedule(reading: Reading): ScheduleClause | readonly ScheduleClause[] | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
@@ -46,6 +46,8 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
     // "decrease 1 every 8 rows 4 times" says no edge: older patterns leave it to the piece.
     const where = readEdgeWord(reading) ?? (early ? "one-edge" : null);
     if (!where) return null;
+    const atFirst = cursor.spanFrom(start);
+    const second = readSecondEdge(reading);
     cursor.accept("of|on|in|,");
     // "at beg and end of row": the row that says so.
     cursor.attempt(() => (cursor.accept("the|this? row|rnd|round") && cursor.isBoundary() ? true : null));
@@ -81,9 +83,10 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
         cursor.accept(",|;");
         return acceptTogether(reading) && cursor.isBoundary() ? true : null;
       });
-    return made<ScheduleClause>({
+    const span = cursor.spanFrom(start);
+    const schedule = made<ScheduleClause>({
       kind: "schedule",
-      span: cursor.spanFrom(start),
+      span: second ? atFirst : span,
       change,
       by,
       where,
@@ -92,6 +95,24 @@ export function readSchedule(reading: Reading): ScheduleClause | null {
       until,
       together: late ? true : undefined,
     });
+    if (!second) return schedule;
+    return [
+      schedule,
+      { ...schedule, ...second, span: { from: second.by.span.from, to: span.to }, together: true },
+    ];
+  });
+}
+
+/** "dec 1 st at front and 2 at armhole every row": another edge, shaped in the same rows. */
+function readSecondEdge(reading: Reading): Pick<ScheduleClause, "by" | "where"> | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    if (!cursor.accept("and|&")) return null;
+    const by = readAmount(reading);
+    if (!by) return null;
+    cursor.accept("st|sts|sc|dc|hdc|stitch|stitches");
+    const where = readEdgeWord(reading);
+    return where ? { by, where } : null;
   });
 }
 

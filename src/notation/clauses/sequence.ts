@@ -424,7 +424,8 @@ class Sequence {
     if (
       !cursor.fits("across|around") ||
       !(cursor.isBoundary(1) || cursor.isOpener(1) || cursor.isMark("-", 1) || cursor.isMark("=", 1)) ||
-      (last?.kind !== "chain" && last?.kind !== "skip")
+      !last ||
+      (last.kind !== "chain" && last.kind !== "skip" && !(isPlaced(last) && this.behindComma()))
     )
       return false;
     const start = cursor.at;
@@ -432,6 +433,11 @@ class Sequence {
     if (stop && this.bareRepeat({ start, pair: false, mark: null, endsAtInner: false, stop })) return true;
     cursor.at = start;
     return false;
+  }
+
+  /** "2 dc in next st, dc in next 4 sts, across": parted from the step before, the word is of all of them. */
+  private behindComma(): boolean {
+    return this.reading.cursor.isMark(",", -1);
   }
 
   /** "repeat from ( to ) once more", "rep between [ ] 3 times": the bracket read before is worked again. */
@@ -627,6 +633,11 @@ function saysAgain(repeated: Clause | undefined, ending: Clause | undefined): bo
     ending.target.ref === "last" &&
     (repeated.target.count?.values[0] ?? 1) === (ending.target.count?.values[0] ?? 1)
   );
+}
+
+/** A stitch in places by number, which an end of the row cannot belong to. */
+function isPlaced(clause: Clause): boolean {
+  return clause.kind === "work" && clause.target.ref === "next";
 }
 
 /** After a star pair "3 times" is more often all of them than so many more. */

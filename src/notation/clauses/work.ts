@@ -366,6 +366,9 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
       }
       const prepositioned = cursor.fits("in|into|over|around|on|under|through|to") > 0;
       const comma = cursor.at > from && !and;
+      if (cursor.fits("to join|close|finish")) return null;
+      // "2 sc in next st, around": the word is of all steps before it.
+      if (comma && cursor.fits("around|across") && cursor.isBoundary(1)) return null;
       // "in next dc and chain 1 space": over both, by name.
       const space =
         and &&
