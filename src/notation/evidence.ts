@@ -124,7 +124,14 @@ function isStatement(words: string): boolean {
 /** A stretch that holds nothing but a count: "24 sts.", "[16 (18, 20) sc]", "- 40 sts", "You now have 24 sts." */
 export function isCountOnly(plain: string, from: number, to: number): boolean {
   if (to - from > 260) return false;
-  return COUNT_ONLY.test(plain.slice(from, to));
+  const words = plain.slice(from, to);
+  // "15 rows even" is work to do.
+  return (
+    COUNT_ONLY.test(words) &&
+    !/\b(?:rows?|rnds?|rounds?)\s(?:even|straight|plain|more)\b|\bmore\s(?:rows?|rnds?|rounds?)\b/i.test(
+      words,
+    )
+  );
 }
 
 const COUNT_ONLY = new RegExp(

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { readPattern } from "../notation/index.ts";
 import { counts, found } from "./rows-in.ts";
+import { workPattern } from "./work-pattern.ts";
 
 /*
  * How rows are laid out on a page: steps on lines of their own, sentences broken by empty lines, several rows in one paragraph,
@@ -58,6 +60,32 @@ const LAYOUTS: readonly (readonly [what: string, pattern: string, counts: string
     "Row 1: 14, Row 2: 14, Row 3: 13",
   ],
 ];
+
+/** Rows called again, with how many rows the piece has then. */
+const AGAIN: readonly (readonly [words: string, last: number, stitches: number])[] = [
+  ["Repeat Row 2 until you have 31 rows for the main panel.", 31, 18],
+  ["Repeat row 2 for a total of 16 rows.", 16, 18],
+  ["Repeat last row until you have a total of 12 rows completed (including the row on the chain).", 12, 18],
+  ["Repeat Row 2 for 9 more rows.", 11, 18],
+  ["Continue as Row 2 for 6 rows.", 8, 18],
+  ["Keep repeating Row 2 until you have 20 rows.", 20, 18],
+  ["15 rows even.", 17, 18],
+  ["Work even until 24 rows have been worked.", 24, 18],
+  ["Row 3: Increase 1 at beginning of row.", 3, 19],
+  ["Row 3: Dec 1 st at each end of row, turn.", 3, 16],
+  ["Bind off 3 sts at beginning of next 2 rows.", 4, 12],
+];
+
+describe("rows called again", () => {
+  it.each(AGAIN)("works %j", (words, last, stitches) => {
+    const pattern = `Ch 19.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each st across, turn.\n${words}`;
+    const line = workPattern(readPattern(pattern))
+      .pieces.flatMap((piece) => piece.lines)
+      .at(-1);
+    expect([line?.read, line?.last, line?.stitches]).toEqual([true, [last], [stitches]]);
+    expect(found(pattern)).toEqual([]);
+  });
+});
 
 describe("layouts", () => {
   it.each(LAYOUTS)("reads %s", (_, pattern, expected) => {

@@ -22,7 +22,7 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   const { cursor } = reading;
   const start = cursor.at;
   cursor.accept("is|are") && cursor.accept("basically|worked");
-  cursor.accept("then|now|continue|cont|continuing") && cursor.accept("to|and|by|in");
+  cursor.accept("then|now|continue|cont|continuing|keep") && cursor.accept("to|and|by|in|on");
   const repeat = cursor.accept("rep|repeat|repeating|rpt|reps|repeats|alternate|alternating|alt|alternately");
   const as = !repeat && cursor.acceptAny(AS);
   const work = !repeat && !as && cursor.accept("work|working|crochet|complete|follow|knit|continue|cont");
@@ -364,6 +364,9 @@ function untilWhat(reading: Reading): What | null {
         cursor.accept("from the? beg|beginning|start") ||
         cursor.accept("in all|total") ||
         cursor.accept("total|altogether|done|worked");
+      cursor.accept("have|are|has|is been? done|worked|completed|made|complete|finished") ||
+        cursor.accept("done|worked|completed|made|complete|finished");
+      acceptPurpose(reading);
       return { rows: amount, more };
     }
     const noun = readNoun(reading);
@@ -383,18 +386,36 @@ function untilWhat(reading: Reading): What | null {
     )
   ) {
     // A length told by something else than a number: it stops nothing that can be counted.
-    while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.fits("ending") && !cursor.isMark("-"))
+    while (
+      (!cursor.isBoundary() || cursor.isMark("#")) &&
+      !cursor.isOpener() &&
+      !cursor.fits("ending") &&
+      !cursor.isMark("-")
+    )
       cursor.at += 1;
     return cursor.at > start ? { from: "other" } : null;
   }
   return null;
 }
 
+/** "for the main panel": what the rows are for, to the end of the step. */
+function acceptPurpose(reading: Reading): void {
+  const { cursor } = reading;
+  cursor.attempt(() => {
+    if (!cursor.accept("for|on|of|in the|your|this|each|a|first|second|one")) return null;
+    for (let words = 0; words < 5 && cursor.isWord() && !cursor.isBoundary(); words += 1) cursor.at += 1;
+    return cursor.isBoundary() ? true : null;
+  });
+}
+
 /** "yoke section measures", "the front and back panels reach": what is measured, in a few words, and the verb. */
 function acceptSubject(reading: Reading): boolean {
   const { cursor } = reading;
   for (let words = 1; words <= 6 && cursor.isWord(words - 1); words += 1) {
-    if (!cursor.fits("measures|measure|reaches|reach|measuring", words)) continue;
+    if (
+      !cursor.fits("measures|measure|reaches|reach|measuring|equals|equal|matches|match|covers|fits", words)
+    )
+      continue;
     cursor.at += words + 1;
     return true;
   }
@@ -404,8 +425,8 @@ function acceptSubject(reading: Reading): boolean {
 function forWhat(reading: Reading): What | null {
   const { cursor } = reading;
   cursor.accept("the|a|an|another|about|approximately|approx|next|all");
-  const total = cursor.accept("total of|total");
-  cursor.accept("next|additional|rem|remaining");
+  const total = cursor.accept("total of") || cursor.accept("total");
+  if (!total) cursor.accept("next|additional|rem|remaining");
   cursor.accept("of");
   const measure = readMeasure(reading);
   if (measure) {
@@ -414,12 +435,13 @@ function forWhat(reading: Reading): What | null {
   }
   const rows = readAmount(reading);
   if (!rows) return null;
-  const inAll = cursor.accept("total");
-  cursor.accept("more|further|additional|consecutive|following|pattern");
+  const further = cursor.accept("more|further|additional");
+  let inAll = total || cursor.accept("total");
+  cursor.accept("consecutive|following|pattern");
   if (!cursor.accept(ROW)) return null;
-  const altogether = cursor.accept("total|in all|total");
-  cursor.accept("more|pattern|patt?");
-  return { rows, more: !(total || inAll || altogether) };
+  inAll = cursor.accept("in all|total") || cursor.accept("total") || inAll;
+  cursor.accept("more") || cursor.accept("in? pattern|patt");
+  return inAll && !further ? { rows } : { rows, more: true };
 }
 
 /** ", ending with a WS row", "end Row 5", "ending on row 4 of pattern", "end on right side". */

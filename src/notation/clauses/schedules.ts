@@ -27,8 +27,10 @@ export function readSchedule(reading: Reading): ScheduleClause | readonly Schedu
     const together = acceptTogether(reading);
     cursor.accept("continue|cont|continuing to?") || cursor.accept("begin|start|beginning|then|and|also to?");
     cursor.accept("shape by");
-    const change = cursor.accept(INC) ? "inc" : cursor.accept(DEC) ? "dec" : null;
+    const bound = cursor.accept("bind|cast off");
+    const change = cursor.accept(INC) ? "inc" : bound || cursor.accept(DEC) ? "dec" : null;
     if (!change) return null;
+    if (bound && !cursor.isNumber()) return null;
     const by = readAmountOrArticle(reading) ?? { span: cursor.emptyHere(), values: [1] };
     const stitch = stitchAt(cursor, reading, 0, false);
     if (stitch) cursor.at += stitch.length;
@@ -49,9 +51,8 @@ export function readSchedule(reading: Reading): ScheduleClause | readonly Schedu
     const atFirst = cursor.spanFrom(start);
     const second = readSecondEdge(reading);
     cursor.accept("of|on|in|,");
-    // "at beg and end of row": the row that says so.
-    cursor.attempt(() => (cursor.accept("the|this? row|rnd|round") && cursor.isBoundary() ? true : null));
-    const next = readFirstRow(reading);
+    const ofRow = cursor.accept("of? the|this? row|rnd|round") || cursor.accept("row|rnd|round");
+    const next = ofRow ? null : readFirstRow(reading);
     if (next) first = next.first;
     if (early) beats.push(early.times ? early : { ...early, ...timesHere(reading) });
     if (next?.run) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: next.run });
@@ -74,7 +75,10 @@ export function readSchedule(reading: Reading): ScheduleClause | readonly Schedu
     // "..., decreasing 1 st at neck edge": once, in the row that says so.
     const here = beats.length === 0 && !first && !until;
     if (here && !(cursor.isBoundary() || cursor.isOpener())) return null;
-    const plain = where === "each-end" && by.span.to > by.span.from;
+    // "Increase 1 at beginning of row.": the whole row; with steps behind it, a stitch of the row.
+    const whole = ofRow && !reading.out.some((clause) => clause.kind === "work") && isRowsEnd(reading);
+    if (here && ofRow && !whole) return null;
+    const plain = whole || (where === "each-end" && by.span.to > by.span.from);
     if (here && !plain && !/(?:creasing|^decr?ease|^incr?ease)/iu.test(cursor.wordsFrom(start))) return null;
     if (here) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: one(reading) });
     const late =
@@ -114,6 +118,14 @@ function readSecondEdge(reading: Reading): Pick<ScheduleClause, "by" | "where"> 
     const where = readEdgeWord(reading);
     return where ? { by, where } : null;
   });
+}
+
+/** Nothing but the turn stands behind. */
+function isRowsEnd(reading: Reading): boolean {
+  const { cursor } = reading;
+  let ahead = 0;
+  while (cursor.isBoundary(ahead) && cursor.token(ahead)) ahead += 1;
+  return !cursor.token(ahead) || cursor.fits("turn|ch|chain|join|fasten", ahead) > 0;
 }
 
 function one(reading: Reading): Amount {
@@ -398,7 +410,7 @@ export function readEven(reading: Reading): Clause | null {
       readNoun(reading);
     }
     const until = readUntil(reading) ?? undefined;
-    const rows = rowsFirst ?? (until?.rows && !until.measure ? until.rows : undefined);
+    const rows = rowsFirst ?? (until?.more && !until.measure ? until.rows : undefined);
     pattern = cursor.acceptAny(PATTERN) || pattern;
     if (!rows && !until && cursor.fits("to|across|around|row")) return null;
     return made<EvenClause>({

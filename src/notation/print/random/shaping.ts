@@ -15,7 +15,7 @@ function untils(sizes: number): Arbitrary<Until> {
   );
   return fc.oneof(
     all(just({ span: SPAN }), fc.record({ measure }), maybe("from", just("beginning")), ending),
-    all(just({ span: SPAN }), fc.record({ rows: amounts(sizes, 2, 90) })),
+    all(just({ span: SPAN }), fc.record({ rows: amounts(sizes, 2, 90) }), maybe("more", just(true as const))),
     all(just({ span: SPAN }), fc.record({ stitches: amounts(sizes, 2, 90) })),
   );
 }
@@ -57,7 +57,7 @@ export function evens(sizes: number): Arbitrary<Clause> {
       fc.record({ rows: amounts(sizes, 1, 40) }),
       fc
         .record({ until: untils(sizes) })
-        .map(({ until }) => (until.rows ? { until, rows: until.rows } : { until })),
+        .map(({ until }) => (until.rows && until.more ? { until, rows: until.rows } : { until })),
     ),
   );
 }
