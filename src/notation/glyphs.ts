@@ -176,6 +176,52 @@ const FOREIGN_WORD = /[A-Za-z\p{Script=Cyrillic}\p{Script=Greek}]{1,40}/gu;
 /** A Cyrillic letter that scanners read for a 3. */
 const LONE_ZE = /(?<![\p{L}\d])З(?!\p{L})/gu;
 
+/** Hearts, ticks, boxes and faces, that say nothing of the work. */
+const PICTURES =
+  /(?![©®™#*\d↔-⇿])(?:\p{Extended_Pictographic}|[\u2610-\u2612\u2660-\u2667\u2713\u2714]|\ufe0f)/gu;
+
+/** What pages write for glyphs, by name or by number, and the tags for letters: as many spaces stay as letters go. */
+const MARKUP =
+  /&(?:[a-z]{2,8}\d{0,2}|#\d{2,5}|#x[\da-f]{2,4});|<\/?(?:b|i|u|em|strong|span|p|br|sup|sub|font|div|li|ul|ol|h\d)(?:\s[^<>\n]{0,80})?\s?\/?>/gi;
+const ENTITIES: Readonly<Record<string, string>> = {
+  amp: "&",
+  nbsp: " ",
+  ensp: " ",
+  emsp: " ",
+  thinsp: " ",
+  quot: '"',
+  ldquo: '"',
+  rdquo: '"',
+  lsquo: "'",
+  rsquo: "'",
+  apos: "'",
+  ndash: "-",
+  mdash: "-",
+  minus: "-",
+  hellip: "…",
+  times: "x",
+  lt: "<",
+  gt: ">",
+  bull: "•",
+  frac12: "½",
+  frac14: "¼",
+  frac34: "¾",
+};
+
+function withoutMarkup(text: string): string {
+  return text.replace(MARKUP, (markup) => {
+    if (markup.startsWith("<")) return " ".repeat(markup.length);
+    const name = markup.slice(1, -1).toLowerCase();
+    const number = name.startsWith("#x")
+      ? Number.parseInt(name.slice(2), 16)
+      : name.startsWith("#")
+        ? Number(name.slice(1))
+        : 0;
+    const glyph = number > 0 && number < 0xd800 ? String.fromCharCode(number) : ENTITIES[name];
+    return glyph === undefined ? markup : glyph.padEnd(markup.length);
+  });
+}
+
 /** Upright strokes used as brackets: "|inc, sc in next 3 sts| x 6". */
 const BARRED =
   /\|([^|\n]{3,160})\|(?=\s{0,2}(?:x\s?\d|\d{1,2}\s?(?:x|times)\b|(?:twice|times|across|around|rep)\b))/gi;
@@ -192,8 +238,12 @@ function plainOf(glyph: string): string {
 
 /** The same text with plain glyphs; as long as the original, so that every offset holds. */
 export function plainText(text: string): string {
-  if (!NOT_PLAIN.test(text)) return text;
-  const plain = text.replace(CHANGED, plainOf).replace(BARRED, "[$1]");
+  const written = text.includes("&") || text.includes("<") ? withoutMarkup(text) : text;
+  if (written === text && !NOT_PLAIN.test(text)) return text;
+  const plain = written
+    .replace(CHANGED, plainOf)
+    .replace(BARRED, "[$1]")
+    .replace(PICTURES, (picture) => " ".repeat(picture.length));
   return FOREIGN.test(plain) ? plain.replace(FOREIGN_WORD, latinWord).replace(LONE_ZE, "3") : plain;
 }
 

@@ -65,7 +65,11 @@ const LAYOUTS: readonly (readonly [what: string, pattern: string, counts: string
 const AGAIN: readonly (readonly [words: string, last: number, stitches: number])[] = [
   ["Repeat Row 2 until you have 31 rows for the main panel.", 31, 18],
   ["Repeat row 2 for a total of 16 rows.", 16, 18],
-  ["Repeat last row until you have a total of 12 rows completed (including the row on the chain).", 12, 18],
+  [
+    "Repeat last row until you have a total of 12 rows completed (including the row made with the small hook).",
+    12,
+    18,
+  ],
   ["Repeat Row 2 for 9 more rows.", 11, 18],
   ["Continue as Row 2 for 6 rows.", 8, 18],
   ["Keep repeating Row 2 until you have 20 rows.", 20, 18],
@@ -85,6 +89,44 @@ describe("rows called again", () => {
     expect([line?.read, line?.last, line?.stitches]).toEqual([true, [last], [stitches]]);
     expect(found(pattern)).toEqual([]);
   });
+});
+
+/** Rows with what pages put about them; each keeps the 18 stitches. */
+const NOISE: readonly string[] = [
+  "Row 3: 🧶 Ch 1, sc in each st across, turn. (Video at 4:45)",
+  "Row 3: Ch 1, sc in each st across, turn. 18 sts ♥",
+  "Row 3: Ch&nbsp;1, sc in each st across &amp; turn.",
+  "Row 3: Ch 1, sc in each st across, turn. &#8211; <b>18 sts</b>",
+  "☐ Row 3: Ch 1, sc in each st across, turn.",
+  "Row 3: Ch 1, sc in each st across, turn. You can place a marker at the end of this row if you like.",
+  "Row 3: Ch 1, sc in next 3 sts; rep from another 5 times, turn.",
+  "Row 3: Ch 1, sc in each of the following stitches. Turn.",
+];
+
+describe("what pages put about a row", () => {
+  it.each(NOISE)("is no part of it: %s", (words) => {
+    const pattern = `Ch 19.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each st across, turn.\n${words}`;
+    const line = workPattern(readPattern(pattern))
+      .pieces.flatMap((piece) => piece.lines)
+      .at(-1);
+    expect([line?.label, line?.read, line?.stitches]).toEqual(["Row 3", true, [18]]);
+    expect(found(pattern)).toEqual([]);
+  });
+});
+
+describe("stitches that the last words of a row stop before", () => {
+  const before = "Ch 19.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n";
+  it.each([
+    ["Row 2: Sl st across 4 sts, ch 1, sc across to last 4 sts, turn.", "10"],
+    ["Row 2: Ch 1, sc to within last 5 sts, turn.", "13"],
+    ["Skip 4 sts of next row, attach red in next st and work to within last 4 sts.", "10"],
+  ])("are left by %j", (words, count) => {
+    expect(found(before + words)).toEqual([]);
+    expect(counts(before + words).endsWith(`: ${count}`)).toBe(true);
+  });
+
+  it("one alone is more likely forgotten", () =>
+    expect(found(`${before}Row 2: Ch 1, sc to last st, turn.`)).toEqual(["rows/stitches-left-over Row 2"]));
 });
 
 describe("layouts", () => {

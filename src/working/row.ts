@@ -64,7 +64,7 @@ export function workRow(table: Table, before: RowBefore, clauses: readonly Claus
     takeUpChainBefore(hands, clauses);
     hands.run(inOrderOfHook(clauses));
     putChangeAtEnds(hands);
-    checkLeftOver(hands, span);
+    checkLeftOver(hands, clauses, span);
     if (hands.out.finish(false).length > MOST_STITCHES)
       throw new Unknowable("more stitches than any row has");
   } catch (reason) {
@@ -138,12 +138,12 @@ function outcome(hands: Hands, made: boolean, closed: boolean): Edge | null {
 }
 
 /** Stitches that nobody said would stay unworked. Chains are not missed in lace, which passes over them. */
-function checkLeftOver(hands: Hands, span: Span): void {
+function checkLeftOver(hands: Hands, clauses: readonly Clause[], span: Span): void {
   const { cursor } = hands;
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
   if (isRing(cursor.edge) || hands.along || hands.amongGaps) return;
   const left = hands.countStitchesLeft();
-  if (left <= hands.slippedOver) return;
+  if (left <= hands.slippedOver || left === saidLeft(hands, clauses)) return;
   // Rows worked back and forth on a round take a part of it: a flap, a heel.
   if (hands.start.edge?.closed && !hands.start.round && !hands.joined && hands.turned.after > 0) return;
   // "..., ch 6, join": the chain goes over the last stitches as it went over others before.
@@ -152,6 +152,26 @@ function checkLeftOver(hands: Hands, span: Span): void {
   if (hands.joined && last?.role === "chain" && bridges && left <= last.chains + 1) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
 }
+
+/** "Sc to last 4 sts, turn": the stitches that the last words of the row stop before. One alone is more likely forgotten. */
+function saidLeft(hands: Hands, clauses: readonly Clause[]): number | null {
+  const last = clauses.findLast((clause) => !PASSED_OVER.has(clause.kind));
+  if (last?.kind !== "work" && last?.kind !== "in-pattern") return null;
+  const { until } = last.target;
+  const left = until?.at === "last" ? hands.number(until.count) : null;
+  return left !== null && left > 1 ? left : null;
+}
+
+/** What may stand behind the last stitches of a row. */
+const PASSED_OVER: ReadonlySet<Clause["kind"]> = new Set([
+  "turn",
+  "do-not-turn",
+  "aside",
+  "fasten-off",
+  "colour",
+  "marker",
+  "facing",
+]);
 
 function heldBack(hands: Hands): Edge | null {
   const { cursor } = hands;

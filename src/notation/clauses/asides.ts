@@ -262,6 +262,11 @@ export function readTalk(reading: Reading): Clause | null {
       while (!cursor.isBoundary() && !cursor.isOpener() && cursor.at - start < LONGEST_TALK) cursor.at += 1;
       return { kind: "aside", span: cursor.spanFrom(start) };
     }
+    // What a maker may do is no order: "You can place a marker at the end of the row".
+    if (cursor.fits("you|we can|may|might|could")) {
+      while (!cursor.done && !cursor.fits(".|!|?") && cursor.at - start < LONGEST_TALK) cursor.at += 1;
+      return { kind: "aside", span: cursor.spanFrom(start) };
+    }
     // "This keeps the edge from gaping when you join": what comes of the work orders nothing.
     if (cursor.fits(`this|that|these|it ${OUTCOMES}`)) {
       while (!cursor.done && !cursor.fits(".|!|?") && cursor.at - start < LONGEST_TALK) cursor.at += 1;
@@ -493,6 +498,15 @@ export function readAside(reading: Reading): Clause | null {
       (cursor.isMark("*", 1) || cursor.isMark("**", 1))
     )
       return { kind: "aside", span: cursor.spanFrom(start) };
+    cursor.at = start;
+    // "Video at 3:20", "Photo 4": where a thing is shown.
+    if (cursor.accept("video|videos|photo|photos|picture|pictures|image|images|fig|tutorial")) {
+      cursor.accept("time|tutorial|link|at|on|of|no|number|below|above|here");
+      while (cursor.isNumber() || (cursor.isMark(":") && cursor.isNumber(1)) || cursor.isMark("#"))
+        cursor.at += 1;
+      if (cursor.isBoundary() || cursor.isOpener() || cursor.done)
+        return { kind: "aside", span: cursor.spanFrom(start) };
+    }
     cursor.at = start;
     for (const phrase of PHRASES) {
       if (cursor.accept(phrase)) return { kind: "aside", span: cursor.spanFrom(start) };

@@ -45,9 +45,8 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
       // A line of the page may end between "from" and its star.
       if (cursor.isMark(".") && isStar(reading, 1)) cursor.at += 1;
       mark = readMark(reading);
-      // "rep from to last 4 sts": the star was lost on the page.
-      if (!mark && /from$/iu.test(cursor.wordsFrom(start)) && cursor.fits("to|across|around|until"))
-        mark = "*";
+      // "rep from another 7 times", "rep from to end": pages lose the star.
+      if (!mark && /from$/iu.test(cursor.wordsFrom(start)) && stopsHere(reading)) mark = "*";
       else if (!mark) return null;
       else if (cursor.accept("to|and|through|until|-|/")) {
         const second = readMark(reading);
@@ -96,6 +95,15 @@ export function isWorkBetween(reading: Reading, ahead = 0): boolean {
   if (!cursor.fits("work|working", ahead)) return false;
   const star = ahead + (cursor.fits("from|between", ahead + 1) > 0 ? 2 : 1);
   return isStar(reading, star) && cursor.fits("to|and|through", star + 1) > 0 && isStar(reading, star + 2);
+}
+
+/** Whether words that end a repeat stand here. */
+function stopsHere(reading: Reading): boolean {
+  const { cursor } = reading;
+  const start = cursor.at;
+  const stop = readStop(reading, false);
+  cursor.at = start;
+  return stop !== null && (stop.by === "times" || (stop.by === "limit" && stop.limit.at !== "count"));
 }
 
 /** "work 6 times total from *": the number before the star. */
@@ -181,7 +189,10 @@ function readTimesStop(reading: Reading, pair: boolean, bracket: boolean): Stop 
     cursor.accept(",");
     cursor.accept("for|until");
     let total = cursor.accept("a total of") || cursor.accept("total of") || cursor.accept("in total|all");
-    let extra = cursor.accept("another|an additional|a-further") || cursor.accept("additional|an");
+    let extra =
+      cursor.accept("an|a additional|further") ||
+      cursor.accept("another additional?") ||
+      cursor.accept("additional|an");
     cursor.accept("additional");
     const crossed = cursor.accept("x");
     const token = cursor.token();

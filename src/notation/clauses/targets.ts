@@ -228,6 +228,9 @@ function readCore(reading: Reading, start: number): Target | null {
     takesMany(draft)
   )
     draft.ref = "each";
+  // "hdc in each of the following chains": several with no number are all there are.
+  if (!until && draft.each && draft.ref === "next" && !draft.count && !draft.of && draft.noun?.plural)
+    draft.ref = "each";
   if (until?.at === "end" && and.length === 0) and = readIncluded(reading);
   if (until && !draft.loops && loopsAhead(reading)) draft.loops = readLoopsAfter(reading) as LoopWord;
   const ref = settleRef(draft);
