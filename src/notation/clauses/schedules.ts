@@ -76,8 +76,12 @@ export function readSchedule(reading: Reading): ScheduleClause | readonly Schedu
     const here = beats.length === 0 && !first && !until;
     if (here && !(cursor.isBoundary() || cursor.isOpener())) return null;
     // "Increase 1 at beginning of row.": the whole row; with steps behind it, a stitch of the row.
-    const whole = ofRow && !reading.out.some((clause) => clause.kind === "work") && isRowsEnd(reading);
-    if (here && ofRow && !whole) return null;
+    const whole =
+      ofRow &&
+      where !== "each-end" &&
+      !reading.out.some((clause) => clause.kind === "work") &&
+      isRowsEnd(reading);
+    if (here && ofRow && !whole && where !== "each-end") return null;
     const plain = whole || (where === "each-end" && by.span.to > by.span.from);
     if (here && !plain && !/(?:creasing|^decr?ease|^incr?ease)/iu.test(cursor.wordsFrom(start))) return null;
     if (here) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: one(reading) });
