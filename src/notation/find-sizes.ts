@@ -195,10 +195,34 @@ function statedRuns(plain: string, lines: readonly Line[]): Stated[] {
       const sentence = sentenceRun(plain, line, lines[i + 1], lines[i + 2]);
       if (sentence) runs.push(sentence);
     }
+    const two = LARGER.exec(words);
+    const second = (two?.[1] ?? two?.[2])?.toLowerCase();
+    if (two && second) {
+      const from = line.start + two.index;
+      runs.push({
+        names: [OTHER_SIZE[second] ?? "first", second],
+        span: { from, to: from + two[0].length },
+        sure: 2,
+      });
+    }
     if (runs.length > 12) break;
   }
   return runs;
 }
+
+/** "Use the numbers in brackets for the larger size": two sizes without a name. */
+const LARGER =
+  /\b(?:in|within)\s(?:the\s)?(?:parenthes[ei]s|brackets)\b[^.()]{0,30}?\bfor\s(?:the\s)?(larger|bigger|large|second|smaller|small|adult|child)(?:'s)?\ssize\b|\b(larger|bigger|second|smaller)\ssize\s(?:is\s|are\s|numbers\sare\s)?(?:given\s|shown\s)?in\s(?:parenthes[ei]s|brackets)/i;
+const OTHER_SIZE: Readonly<Record<string, string>> = {
+  larger: "smaller",
+  bigger: "smaller",
+  large: "small",
+  second: "first",
+  smaller: "larger",
+  small: "large",
+  adult: "child",
+  child: "adult",
+};
 
 /** "XS (S, M, L) (XL, 2X)", "small, medium and large", "2 (4, 6) years", "XS/S (M/L, 1X/2X)", "32 (34, 36)\" bust". */
 function runOf(words: string, offset: number): Omit<Stated, "sure"> | null {

@@ -233,6 +233,16 @@ function listsElsewhere(
   return lists;
 }
 
+/** "Sc in next - (12, 14) sts, - (3, 4) dc": sizes that have a dash in every list do not work the row; empty where all do. */
+function sizesWithNumbers(met: readonly SizeList[], sizes: number): readonly number[] {
+  const lists = met.flatMap(({ values }) => (values.length === sizes ? [values] : []));
+  if (sizes < 2 || lists.length < 2) return [];
+  const worked = Array.from({ length: sizes }, (_, size) => size).filter((size) =>
+    lists.some((values) => values[size] !== null),
+  );
+  return worked.length < sizes ? worked : [];
+}
+
 const BOTH_LAYERS = /\bthrough\s(?:both|the\stwo|2)\s(?:layers|sides|thicknesses)\b/i;
 
 /** Reads bodies of rows, and keeps what was met on the way. */
@@ -279,7 +289,7 @@ class BodyReader {
       label,
       clauses: read.clauses,
       claims: read.claims,
-      sizes: unit.sizes,
+      sizes: unit.sizes.length > 0 ? unit.sizes : sizesWithNumbers(read.lists, this.context.sizes),
       answers,
       ...(BOTH_LAYERS.test(this.plain.slice(begin, unit.to)) ? { bothLayers: true } : {}),
     };

@@ -129,6 +129,30 @@ describe("stitches that the last words of a row stop before", () => {
     expect(found(`${before}Row 2: Ch 1, sc to last st, turn.`)).toEqual(["rows/stitches-left-over Row 2"]));
 });
 
+describe("sizes and parts told by the way", () => {
+  it("finds two sizes that one sentence tells", () => {
+    const pattern =
+      "Use the numbers in brackets for the larger size.\n\nCh 15(19).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRows 2-9(11): Ch 1, sc in each st across, turn.\nNext row: Ch 1, sc in first four(five) sts, 2 sc in next st, sc to end. (15(19) sts)";
+    expect(readPattern(pattern).sizes).toEqual(["smaller", "larger"]);
+    expect(counts(pattern)).toBe("Row 1: 14/18, Rows 2-9(11): 14/18, Next row: 15/19");
+    expect(found(pattern)).toEqual([]);
+  });
+
+  it("does not work a row in sizes that have a dash in each of its lists", () => {
+    const pattern =
+      "Sizes: S (M, L)\n\nCh 15 (19, 23).\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in first - (8, 10) sts, dc in next - (10, 12) sts, turn. - (18, 22) sts.\nNext row: Ch 1, sc in each st across.";
+    expect(counts(pattern)).toBe("Row 1: 14/18/22, Row 2: ?/18/22, Next row: 14/18/22");
+    expect(found(pattern)).toEqual([]);
+  });
+
+  const back = "BACK\nCh 25.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n";
+  const first = "1st row: Ch 1, sc in next 9 sts, turn. 2nd row: Ch 1, sc in each st across.";
+  it("lets the first row of a part that divides leave the rest", () => {
+    expect(found(`${back}To Shape Neck. ${first}`)).toEqual([]);
+    expect(found(`${back}Stripes. ${first}`)).toContain("rows/stitches-left-over 1st row");
+  });
+});
+
 describe("layouts", () => {
   it.each(LAYOUTS)("reads %s", (_, pattern, expected) => {
     expect(counts(pattern)).toBe(expected);

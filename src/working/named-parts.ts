@@ -17,6 +17,24 @@ const wordsOf = (name: string): string[] =>
     .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
     .map((word) => word.replace(/s$/, ""));
 
+const PARTING = new Set([
+  "shape",
+  "shaping",
+  "divide",
+  "dividing",
+  "division",
+  "split",
+  "neck",
+  "neckline",
+  "shoulder",
+  "armhole",
+]);
+
+/** Whether a heading says that the work is parted there, so that a row may stop and leave the rest for the other side. */
+export function saysParting(name: string): boolean {
+  return wordsOf(name).some((word) => PARTING.has(word));
+}
+
 /** Finds what a name means among the pieces worked so far; undefined where nothing has the name. */
 export function partNamed(name: string, pieces: readonly PieceState[]): NamedPart | undefined {
   const all = wordsOf(name);

@@ -18,6 +18,7 @@ import { Edge } from "./edge.ts";
 import { foundationFromBelow, freeLoopsOf, rowEndsOf, trustedEdge } from "./free-edges.ts";
 import type { Table } from "./hands.ts";
 import { namesDefined, tellsKindsApart } from "./kinds-told.ts";
+import { saysParting } from "./named-parts.ts";
 import { nameKey } from "./named-rows.ts";
 import { PieceState, type WorkedRow } from "./piece.ts";
 import { hasRemark } from "./remarks.ts";
@@ -154,7 +155,9 @@ export class PieceWork {
       round && start.edge?.closed === true && after.edge?.closed === true && instruction.bothLayers !== true;
     for (const trouble of own) {
       // A row that stops early and comes to its printed count was meant so; a round that closes again was not.
-      if (trouble.is === "left-over" && !trouble.announced && confirmed && !closesAgain) continue;
+      const meant =
+        confirmed || (trouble.is === "left-over" && trouble.left > 1 && this.partsHere(after, round));
+      if (trouble.is === "left-over" && !trouble.announced && meant && !closesAgain) continue;
       // Through both layers a tube of twelve takes six.
       if (trouble.is === "left-over" && instruction.bothLayers && trouble.left * 2 === trouble.have) continue;
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
@@ -399,6 +402,18 @@ export class PieceWork {
       found = after;
     }
     return found;
+  }
+
+  /** The first row under "To Shape Neck" that ends with its turn leaves the rest for the other side. */
+  private partsHere(after: RowAfter, round: boolean): boolean {
+    const { state, section } = this;
+    return (
+      !round &&
+      after.turnsAfter > 0 &&
+      section.name !== state.name &&
+      saysParting(section.name) &&
+      !state.rows.some((row) => row.sectionAt === section.at)
+    );
   }
 
   private compare(after: RowAfter, claims: readonly Claim[], below: Edge | null): Trouble[] {
