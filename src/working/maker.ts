@@ -279,6 +279,9 @@ export class Maker {
     const facing = facingOf(clauses) ?? (state.begin ? state.beginFacing : null);
     const plan = new Plan(work, this.pattern, instruction, claims, troubles, first);
     const done = plan.work(cut.segments, count);
+    // "Rep Row 2, changing to B in the last st": the rows after it are worked in B.
+    const told = clauses.findLastIndex(({ kind }) => kind === "repeat-rows" || kind === "even");
+    if (told !== -1) state.colour = lastColour(clauses.slice(told + 1)) ?? state.colour;
     if (cut.turnsAfter) state.turnPending = true;
     if (cut.fastensAfter) state.fastened = true;
     const last = cut.segments[cut.segments.length - 1];

@@ -41,6 +41,13 @@ describe("what a row is made of", () => {
       "B: 1 ch, B: 6 sc",
     ]));
 
+  it("keeps the colours of stripes that are worked again", () =>
+    expect(
+      madeIn(
+        "Colors: A, B\n\nWith A, ch 7.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. 6 sc.\nRow 2: Ch 1 (does not count as a st), sc in each st across, turn.\nRow 3: Rep Row 2, changing to B in the last st.\nRow 4: Rep Row 2.\nRow 5: With A, rep Row 2.\nRows 6-9: Rep Rows 4 and 5.",
+      ).map((row) => row[0]),
+    ).toEqual(["A", "A", "A", "A", "B", "A", "B", "A", "B", "A"]));
+
   it("takes the colour that a label names", () =>
     expect(
       madeIn(

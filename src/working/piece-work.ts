@@ -45,6 +45,8 @@ export interface RowDone {
 export interface Again {
   readonly repeated: string;
   readonly time: number;
+  /** Colour that the row was worked in, where the rows worked again are of several. */
+  readonly colour?: string | null;
 }
 
 /** A row as it was tried, and how its printed counts differ. */
@@ -163,7 +165,10 @@ export class PieceWork {
       if (trouble.is === "evenly-unsaid" && claims.length > 0) continue;
       if (again === null || trouble.is === "count-differs" || !stopsMaker(trouble)) troubles.push(trouble);
       else if (trouble.is === "change-differs") troubles.push({ ...trouble, row: again.repeated });
-      else troubles.push({ is: "repeated-row", span: instruction.span, ...again, inner: trouble });
+      else {
+        const { repeated, time } = again;
+        troubles.push({ is: "repeated-row", span: instruction.span, repeated, time, inner: trouble });
+      }
     }
     const done = {
       unknown: after.unknown,
@@ -173,7 +178,7 @@ export class PieceWork {
       startFlips: start.flips,
     };
     // "Rows 5-6 (B): rep Rows 1 and 2" is worked in B whatever those rows say.
-    const called = label?.colour ?? (again && firstColour(instruction.clauses));
+    const called = label?.colour ?? (again && (firstColour(instruction.clauses) ?? again.colour));
     const colour = called ?? after.colour ?? state.colour;
     if (after.foundation) {
       state.foundation = after.foundation;

@@ -119,6 +119,8 @@ export function workRowList(
   let startFlips: number | null = null;
   let done = 0;
   let before: string | undefined;
+  // Stripes worked again keep their colours; rows of one colour are worked in the one in hand.
+  const striped = new Set(list.map(({ colour }) => colour)).size > 1;
   for (const row of list) {
     if (stop.stitches !== null && done % Math.max(1, stop.cycle) === 0) {
       // A turn of rows that changes nothing never comes to the count.
@@ -135,6 +137,7 @@ export function workRowList(
     const again = {
       repeated: row.label || (row.number === null ? "the row" : `Row ${row.number}`),
       time: Math.floor(done / Math.max(1, stop.cycle)) + 1,
+      ...(striped ? { colour: row.colour } : {}),
     };
     const result = work.workOneRow(
       { ...instruction, label: labelAgain(instruction, row) },
