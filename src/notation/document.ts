@@ -286,7 +286,9 @@ class Cutter {
   private content(begin: number, to: number, block: Block, index: number): void {
     const listed = this.bare.used
       ? null
-      : /^(?:step\s\d{1,2}[.:)]?|\d{1,2}[.)])\s{1,3}(?=[A-Za-z([*])/i.exec(this.words(begin, to, 16));
+      : /^(?:step\s\d{1,2}[.:)]?|\d{1,2}[.)])\s{1,3}(?=[A-Za-z([*])(?!(?:rows?|rnds?|rounds?)\s?:)/i.exec(
+          this.words(begin, to, 16),
+        );
     const from = begin + (listed?.[0].length ?? 0);
     const prefix = readSizePrefix(this.flat, from, to, this.place.sizeNames);
     if (

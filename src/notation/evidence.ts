@@ -163,8 +163,13 @@ export function beginsWithCount(plain: string, from: number, to: number): boolea
 
 const COUNT_LED = new RegExp(`^[-=:([\\s]{0,4}\\d{1,4}${LIST}(?:${LIST})?\\s?${STITCH}\\s?[:,;=-]`, "i");
 
-/** "Ch 1, turn.", "Turn.", "Join.": ends the row before, and is no row of its own. */
+const RING_CLOSED =
+  /^\s*(?:(?:then\s|and\s)?(?:form|make|close)\s(?:into\s|in\s)?(?:a\s|the\s)?(?:ring|circle|loop)\s(?:with|by)\b|(?:then\s)?(?:join\s(?:with|by)\s(?:a\s|1\s)?)?(?:sl(?:ip)?[\s.-]{0,2}st(?:itch)?|ss)\s[^.,;]{0,40}\b(?:ring|circle|loop)\b)[^.,;]{0,40}[\s.]*$/i;
+
+/** "Ch 1, turn.", "Turn.", "Join.", "Form a ring with a sl st.": ends the row before, and is no row of its own. */
 export function isRowEnd(plain: string, from: number, to: number): boolean {
+  if (to - from > 80) return false;
+  if (RING_CLOSED.test(plain.slice(from, to))) return true;
   if (to - from > 60) return false;
   return /^\s*(?:(?:ch(?:ain)?[\s.-]?\d\s?[,;.]?\s?(?:and\s)?)?turn(?:over)?|turn[,;.]?\s?(?:and\s)?ch(?:ain)?[\s.-]?\d|ch(?:ain)?[\s.-]?\d\s?(?:and\s|,\s?)?(?:turn(?:over)?|to)?|join(?:\.|\swith\s[^.]{3,40}))[\s.]*$/i.test(
     plain.slice(from, to),

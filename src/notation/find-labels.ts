@@ -26,7 +26,7 @@ export interface BareNumbers {
 }
 
 const CANDIDATE =
-  /\b(?:(?:rs|ws|right side|wrong side)\s(?=r)|rows?\b|rnds?(?=\b|\d)|rounds?(?=\b|\d)|rds?(?=\b|\d)|rows?(?=\d)|r(?=\d)|next\s(?=\d|row|rnd|round|rs|ws)|foundation\s(?=row|rnd|round|ch)|set-?up\s(?=row|rnd|round)|(?:inc|dec|increase|decrease|pattern|shaping|last|final|following|joining|pick-?up|turning|border|edging|short|eyelet|buttonhole)\.?\s(?=rows?\b|rnd|round)|(?:all\s)?(?:even|odd)\s(?=rows|rnds|rounds)|\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\s(?=row|rnd|round|and|to))/gi;
+  /\b(?:(?:rs|ws|right side|wrong side)\s(?=r)|rows?\b|rnds?(?=\b|\d)|rounds?(?=\b|\d)|rds?(?=\b|\d)|rows?(?=\d)|r(?=\d)|next\s(?=\d|row|rnd|round|rs|ws)|foundation\s(?=row|rnd|round|ch)|set-?up\s(?=row|rnd|round)|(?:inc|dec|increase|decrease|pattern|shaping|last|final|following|joining|pick-?up|turning|border|edging|short|eyelet|buttonhole)\.?\s(?=rows?\b|rnd|round)|(?:all\s)?(?:even|odd)\s(?=rows|rnds|rounds)|\d{1,3}(?:\s?-\s?\d{1,3})?\.\s?(?=(?:rows?|rnds?|rounds?)\s?:)|\d{1,3}(?:\s?(?:st|nd|rd|th)|d)\b|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\s(?=row|rnd|round|and|to))/gi;
 /** Words before a number of a row that make it a reference. */
 const REFERENCE =
   /\b(?:rep|repeat|rpt|of|as|from|work|working|end|ending|through|and|to|on|in|after|before|until|for|with|the|at|by|like|see|follow|previous|than|row|rows|rnds?|rounds?|or|every|each|all|into|complete|finish|this)[.,]?\s{0,2}$/i;
@@ -36,6 +36,8 @@ const INLINE_BARE =
   /(?<=^\s{0,2}|[.)\]!]\s{0,2})(\d{1,3})(?:\s?-\s?(\d{1,3}))?(?::\s?(?=[A-Z*([\d])|[.)]\s{1,2}(?=[A-Z*([\d]|ch\b))/g;
 const BARE =
   /^(\d{1,3})(?:\s?(?:-|to|thru|&)\s?(\d{1,3}))?\s?(?:[.):>]{1,2}|-(?=\s?\D)|\s(?=-\s)|(?<=-\s?\d{1,3})\s(?=[A-Za-z]))-?\s{0,3}(?=\S)/i;
+/** "1. row:", "9-13. rnd:": the figure with a full stop is an ordinal, as in other languages. */
+const FIGURED = /(\d{1,3})(?:\s?-\s?(\d{1,3}))?\.\s?(rows?|rnds?|rounds?)\s?[:-]\s{0,3}/iy;
 const LIST_NUMBER = /\d{1,2}[.)]\s{1,2}/y;
 
 /** Looks over the blocks for numbers that stand where labels stand. */
@@ -95,7 +97,7 @@ export function findLabels(
     if (at < least) continue;
     const name = partName(flat, Math.max(from, least), at);
     if (!name && !isBoundary(flat, from, at)) continue;
-    const label = readLabel(text, flat, at, to, place);
+    const label = figuredLabel(flat, at, to, place) ?? readLabel(text, flat, at, to, place);
     if (!label || !isSeparated(label, flat, to)) continue;
     found.push({ ...label, at, ...(name ? { name } : {}) });
   }
@@ -111,6 +113,8 @@ function firstLabel(
   place: LabelPlace,
   bare: BareNumbers,
 ): LabelAt | null {
+  const figured = figuredLabel(flat, from, to, place);
+  if (figured) return { ...figured, at: from };
   LIST_NUMBER.lastIndex = from;
   const listed = LIST_NUMBER.exec(flat);
   if (listed) {
@@ -125,6 +129,18 @@ function firstLabel(
   const expected = bare.next !== undefined && Number(number?.[1]) === bare.next;
   if (!number || !(expected || isStitched(flat, from + number[0].length, to))) return null;
   return { ...bareLabel(number[1] as string, number[2], from, from + number[0].length, place), at: from };
+}
+
+function figuredLabel(flat: string, from: number, to: number, place: LabelPlace): LabelFound | null {
+  FIGURED.lastIndex = from;
+  const figured = FIGURED.exec(flat);
+  const behind = from + (figured?.[0].length ?? 0);
+  if (!figured || behind >= to) return null;
+  const rounds = /^r(?:n|ou)/i.test(figured[3] as string);
+  return {
+    ...bareLabel(figured[1] as string, figured[2], from, behind, { ...place, rounds }),
+    separator: ":",
+  };
 }
 
 function bareLabel(

@@ -96,6 +96,8 @@ export class Hands {
   left: number | null = null;
   /** Something passed over by naming: lace. */
   lace = false;
+  /** The most stitches that naming one place passed over. */
+  passedMost = 0;
   /** What a chain that lengthens the foundation is said to count as, with the chains passed before the first stitch. */
   passedCountsAs: readonly string[] | null = null;
   /** Chains passed before the first stitch on a foundation. */
@@ -420,6 +422,7 @@ export class Hands {
       started,
       joined,
       lace,
+      passedMost,
       skipped,
       left,
       loops,
@@ -451,6 +454,7 @@ export class Hands {
         started,
         joined,
         lace,
+        passedMost,
         skipped,
         left,
         loops,

@@ -198,6 +198,7 @@ export class PieceWork {
     state.strand = start.strand;
     if (after.mainStitch && hasStitch(after.mainStitch)) state.mainStitch = stitchOf(after.mainStitch).family;
     const first = start.edge?.runs[0]?.unit[0];
+    const intoRing = state.ring;
     this.addRow(instruction, clauses, edge, number, round, {
       singly: after.singly,
       colour,
@@ -206,7 +207,9 @@ export class PieceWork {
       joined: after.joined,
     });
     state.lastSide = label?.side ?? null;
-    if (after.held) state.held.push({ edge: after.held, row: number, side: label?.side ?? null });
+    // The chains of a ring are left for nobody: the round went into the ring.
+    if (after.held && !intoRing)
+      state.held.push({ edge: after.held, row: number, side: label?.side ?? null });
     state.turnPending = after.turnsAfter > 0;
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;

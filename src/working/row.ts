@@ -150,6 +150,8 @@ function checkLeftOver(hands: Hands, clauses: readonly Clause[], span: Span): vo
   const { last } = hands.out;
   const bridges = hands.skipped > 0 || hands.lace;
   if (hands.joined && last?.role === "chain" && bridges && left <= last.chains + 1) return;
+  // A round of corners and spaces that joins passes over its last side as it passed over the others.
+  if (hands.joined && left <= hands.passedMost && !hasSpaceLeft(hands)) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
 }
 
@@ -172,6 +174,11 @@ const PASSED_OVER: ReadonlySet<Clause["kind"]> = new Set([
   "marker",
   "facing",
 ]);
+
+function hasSpaceLeft(hands: Hands): boolean {
+  const rest = restOfEdge(hands);
+  return rest?.some((place) => place.role === "chain") ?? false;
+}
 
 function heldBack(hands: Hands): Edge | null {
   const { cursor } = hands;

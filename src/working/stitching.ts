@@ -322,6 +322,7 @@ function enterNext<T>(hands: Hands, target: Target, post: boolean, want: number,
     notEnough(hands, target, seeker, taken, want);
   }
   if (passed > 0) hands.lace = true;
+  hands.passedMost = Math.max(hands.passedMost, passed / Math.max(1, taken));
   return result;
 }
 

@@ -414,6 +414,30 @@ function tailAhead(reading: Reading): boolean {
   return false;
 }
 
+/** "to create a firm edge", "so that it lies flat": what a step is for, told without a stitch, a place or a figure. */
+function readPurpose(reading: Reading): Clause | null {
+  return reading.cursor.attempt(() => {
+    const { cursor } = reading;
+    const start = cursor.at;
+    const told =
+      cursor.accept(
+        "in? order? to create|form|make|give|get|keep|prevent|avoid|ensure|hide|secure|help|allow|produce|add",
+      ) ||
+      cursor.accept("so that? it|this|they|the|your|you|there") ||
+      cursor.accept("omitting|omit the? turning|t|beg ch|chain|chains|tch");
+    if (!told) return null;
+    const omits = /^omit/iu.test(cursor.wordsFrom(start));
+    while (!cursor.isBoundary() && !cursor.isOpener()) {
+      const token = cursor.token();
+      if (!omits && (token?.is === "number" || (token?.is === "mark" && token.text !== "-"))) return null;
+      if (!omits && token?.is === "word" && (ORDERS.has(token.norm) || stitchAt(cursor, reading, 0, false)))
+        return null;
+      cursor.at += 1;
+    }
+    return { kind: "aside", span: cursor.spanFrom(start) };
+  });
+}
+
 /** "to measure about 10 inches", "(approx 4 cm)": a check on what was made. */
 function readCheck(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
@@ -481,7 +505,8 @@ export function readAside(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
-    const where = readWhereabouts(reading) ?? readToBoundary(reading) ?? readCheck(reading);
+    const where =
+      readWhereabouts(reading) ?? readPurpose(reading) ?? readToBoundary(reading) ?? readCheck(reading);
     if (where) return where;
     // "Next row, work 70 sts": the label of a step told in a sentence.
     if (

@@ -190,6 +190,8 @@ function tidy(tokens: readonly Token[]): Token[] {
     .filter(
       (token, index) => !isAbbreviationStop(token, tokens[index - 1], tokens[index + 1], tokens[index - 2]),
     )
+    .filter((token, index, kept) => !joinsPlace(token, kept[index - 1], kept[index + 1]))
+    .filter((token, index, kept) => !isRoughly(token, kept[index + 1], kept[index + 2]))
     .map((token) => {
       if (token.is === "break")
         return { is: "mark", span: { from: token.span.from, to: token.span.from }, text: ".", glued: false };
@@ -197,6 +199,32 @@ function tidy(tokens: readonly Token[]): Token[] {
       const norm = meantWord(token.norm);
       return norm === token.norm ? token : { ...token, norm };
     });
+}
+
+const PLACE_PARTS = new Set("corner ch chain edge side center centre picot end".split(" "));
+const PLACES = new Set("sp sps space spaces loop loops lp lps ring arch arches".split(" "));
+
+/** The hyphen of "corner-sp" and "ch-loop", which says nothing. */
+function joinsPlace(token: Token, before: Token | undefined, after: Token | undefined): boolean {
+  return (
+    token.is === "mark" &&
+    token.text === "-" &&
+    before?.is === "word" &&
+    after?.is === "word" &&
+    PLACE_PARTS.has(before.norm) &&
+    PLACES.has(after.norm)
+  );
+}
+
+/** "approximately 12 rows": the number is what can be worked. */
+function isRoughly(token: Token, number: Token | undefined, noun: Token | undefined): boolean {
+  return (
+    token.is === "word" &&
+    /^(?:approximately|approx|roughly|about)$/u.test(token.norm) &&
+    number?.is === "number" &&
+    noun?.is === "word" &&
+    /^(?:rows?|rnds?|rounds?|times)$/u.test(noun.norm)
+  );
 }
 
 /** Words of the trade and the abbreviations that patterns give behind them in brackets: "chain (ch) 5". */

@@ -65,6 +65,7 @@ function isYarn(reading: Reading, start: number): boolean {
 export function readJoin(reading: Reading): Clause | readonly Clause[] | null {
   return (
     notTurning(reading) ??
+    reading.cursor.attempt(() => ringFirst(reading)) ??
     reading.cursor.attempt(() => slipToJoin(reading)) ??
     reading.cursor.attempt(() => join(reading))
   );
@@ -116,6 +117,26 @@ function notTurning(reading: Reading): Clause | readonly Clause[] | null {
     }
     return null;
   });
+}
+
+/** "Form a ring with 1 sl st in first ch": the ring is named before the stitch that closes it. */
+function ringFirst(reading: Reading): JoinClause | null {
+  const { cursor } = reading;
+  const start = cursor.at;
+  cursor.accept("and|then");
+  if (!cursor.accept("form|make|close|join a|the|into|in? a? ring|circle|loop")) return null;
+  if (!cursor.accept("with|by|using")) return null;
+  cursor.accept("working|making");
+  readAmountOrArticle(reading);
+  if (!acceptSlip(reading)) return null;
+  const place = cursor.attempt(() => readPlace(reading));
+  return {
+    kind: "join",
+    stitch: "sl st",
+    span: cursor.spanFrom(start),
+    target: place?.target ?? null,
+    ring: true,
+  };
 }
 
 /** "sl st in first sc to join", "ss to 1st st", "sl st to beg ch-3": a slip stitch that closes the round. */

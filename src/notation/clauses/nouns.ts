@@ -162,6 +162,7 @@ function readMarkerName(reading: Reading): string | undefined {
 const RINGS = [
   "magic|adjustable|adj|sliding|magical|center|centre? ring|circle|loop|rg",
   "ring|rnd-ring|circle",
+  "ch|chain ring|circle",
   "mr|mc",
   "center|centre of the? ring|circle|loop|rnd|round",
 ];
@@ -189,7 +190,8 @@ const FOUNDATION = [
 function specialPlace(reading: Reading): Noun | null {
   const { cursor } = reading;
   if (
-    cursor.fits("center|centre|magic|adjustable|adj|sliding|magical|ring|circle|mr|mc") &&
+    (cursor.fits("center|centre|magic|adjustable|adj|sliding|magical|ring|circle|mr|mc") ||
+      cursor.fits("ch|chain ring|circle")) &&
     cursor.acceptAny(RINGS)
   ) {
     return plain({ is: "ring" });

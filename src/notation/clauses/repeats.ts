@@ -78,15 +78,43 @@ export function readRepeatWords(reading: Reading): RepeatWords | null {
     // "and continue across": goes on as before and repeats nothing.
     if (!mark && /^(?:and |then )*cont/iu.test(cursor.wordsFrom(start)) && stop?.by === "limit") return null;
     if (!mark && stop?.by === "limit" && stop.limit.at !== "end" && stop.limit.at !== "last") return null;
-    const late = readEndAtInner(reading);
+    const once = mark !== null && !inner && readOnceMoreToInner(reading, mark);
+    const late = once || readEndAtInner(reading);
     return {
       start,
       pair,
       mark,
       endsAtInner: inner || late,
-      stop: stop ?? { by: "unsaid", span: cursor.emptyHere() },
+      stop: once && stop ? onceMore(stop) : (stop ?? { by: "unsaid", span: cursor.emptyHere() }),
     };
   });
+}
+
+/** "..., then from * to ** once more": the last turn of the repeat, which stops at the inner mark. */
+function readOnceMoreToInner(reading: Reading, mark: string): boolean {
+  const { cursor } = reading;
+  const read = cursor.attempt(() => {
+    cursor.accept(",|;|.");
+    cursor.accept("then|and|, then? then?");
+    cursor.accept("rep|repeat|rpt|work|working");
+    if (!cursor.accept("from") || readMark(reading) !== mark || !cursor.accept("to|until|through"))
+      return null;
+    const inner = readMark(reading);
+    if (inner === null || inner === mark) return null;
+    cursor.accept("once|1 more|again?");
+    cursor.accept("more|again|time");
+    return true;
+  });
+  return read === true;
+}
+
+/** The stop of a repeat whose last turn is told apart. */
+function onceMore(stop: Stop): Stop {
+  if (stop.by !== "times") return stop;
+  return {
+    ...stop,
+    times: { ...stop.times, values: stop.times.values.map((times) => (times === null ? null : times + 1)) },
+  };
 }
 
 /** "work * to * across", "work from * to * 5 times": the verb of a call that names both stars. */
