@@ -15,6 +15,20 @@ const MOST_TRIED = 24;
  * text. A remedy keeps its edits only where the whole design, proved with them, has fewer errors and warnings and no new ones.
  */
 export function proveDesign(text: string, options: ReadOptions = {}): Proof {
+  const { counts, ...others } = options;
+  const asked = JSON.stringify([counts && [...counts], others]);
+  let known = proofs.get(text);
+  if (known?.asked !== asked) {
+    known = { asked, proof: proveAnew(text, options) };
+    proofs.set(text, known);
+  }
+  return known.proof;
+}
+
+/** The designs proved last, by their text, and what else was asked. */
+const proofs = new Kept<string, { readonly asked: string; readonly proof: Proof }>(8);
+
+function proveAnew(text: string, options: ReadOptions): Proof {
   // Remedies change rows, hardly ever the table, so a table is read once.
   const tables = tableReader();
   const proof = proveOnce(text, options, tables);
@@ -33,21 +47,7 @@ export function proveDesign(text: string, options: ReadOptions = {}): Proof {
   return { ...proof, yarn: proof.yarn ?? roughYarn(proof.tree, proof.worked), findings };
 }
 
-/** The designs proved last, by all that was asked. */
-const proofs = new Kept<string, Proof>(6);
-
 function proveOnce(text: string, options: ReadOptions, tables: TableReader): Proof {
-  const { counts, ...others } = options;
-  const asked = JSON.stringify([text, counts && [...counts], others]);
-  let proof = proofs.get(asked);
-  if (!proof) {
-    proof = proveAnew(text, options, tables);
-    proofs.set(asked, proof);
-  }
-  return proof;
-}
-
-function proveAnew(text: string, options: ReadOptions, tables: TableReader): Proof {
   const table = tables(text, options);
   const tree = readPattern(text, table ? readOptions(table, options) : options);
   const worked = workPattern(tree);
