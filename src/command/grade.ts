@@ -1,4 +1,3 @@
-import { rename, stat, writeFile } from "node:fs/promises";
 import { agree, LineIndex } from "../base/index.ts";
 import { gradeDesign, type NotGraded, type Regraded } from "../design/index.ts";
 import { setFindings, WIDEST_PROSE } from "./findings.ts";
@@ -6,6 +5,7 @@ import { findingJson } from "./json.ts";
 import { loadSolver } from "./load-solver.ts";
 import { type Paint, paintFor } from "./paint.ts";
 import { nameOf, readInput } from "./read-input.ts";
+import { replaceFile } from "./replace-file.ts";
 import type { GradeRequest } from "./request.ts";
 import { hasTable, noTable, sizesJson } from "./size.ts";
 import { cmOf, countOf, missOf, type SizeLine, setSizeTable } from "./size-table.ts";
@@ -45,18 +45,6 @@ export async function gradeFile(request: GradeRequest, terminal: Terminal): Prom
 }
 
 const set = (lines: readonly string[]): string => `${lines.map((line) => line.trimEnd()).join("\n")}\n`;
-
-/**
- * Writes beside the file and renames, so that a crash never leaves half a design. A mark at the beginning of the file that
- * reading took off is put back.
- */
-async function replaceFile(file: string, text: string, before: string): Promise<void> {
-  const { mode, size } = await stat(file);
-  const marked = size === Buffer.byteLength(before) + 3 ? "\uFEFF" : "";
-  const draft = `${file}.${process.pid}.new`;
-  await writeFile(draft, marked + text, { mode });
-  await rename(draft, file);
-}
 
 /* ------------------------------------------------------------------- json */
 

@@ -6,6 +6,7 @@ import { gradeFile } from "./grade.ts";
 import { type Command, readRequest } from "./request.ts";
 import { showSizes } from "./size.ts";
 import type { ExitCode, Terminal } from "./terminal.ts";
+import { tidyFile } from "./tidy.ts";
 import { showYarn } from "./yarn.ts";
 
 export { type ExitCode, processTerminal, type Terminal } from "./terminal.ts";
@@ -20,6 +21,7 @@ Works a written crochet pattern in every size and proves or disproves its counts
   loopwright size FILE              what the counts of a design make, size by size
   loopwright grade FILE             choose all counts of a design anew
   loopwright yarn FILE              yarn, balls, hours and money, size by size
+  loopwright tidy FILE              set a pattern in clean notation
   loopwright --version
 `;
 
@@ -99,9 +101,22 @@ The exit code is 0 without errors, 1 when the pattern has errors, 2 when the
 file could not be read.
 `;
 
+const HELP_TIDY = `loopwright tidy FILE
+Prints a pattern in clean notation: one row a line, in the same words for the
+same thing, with its count in every size behind it. What is no row, and rows
+that were not read, stay as they are. - stands for standard input.
+
+  --terms us|uk     set it in these terms; needs every row to be read
+  --write           writes into the file instead of printing
+
+The new text is proved before it is given. The exit code is 0 when it is set,
+1 when it cannot be set so, 2 when the file could not be read.
+`;
+
 const HELPS: Readonly<Record<Command | "loopwright", string>> = {
   loopwright: HELP,
   begin: HELP_BEGIN,
+  tidy: HELP_TIDY,
   check: HELP_CHECK,
   size: HELP_SIZE,
   grade: HELP_GRADE,
@@ -122,6 +137,8 @@ export async function main(args: readonly string[], terminal: Terminal): Promise
       return explain(request.code, terminal);
     case "begin":
       return begin(request, terminal);
+    case "tidy":
+      return tidyFile(request, terminal);
     case "check":
       return checkFiles(request, terminal);
     case "size":

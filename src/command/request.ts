@@ -11,6 +11,7 @@ export type Request =
   | SizeRequest
   | GradeRequest
   | BeginRequest
+  | TidyRequest
   | YarnRequest
   /** It cannot be done as typed: why, in a sentence. */
   | { readonly is: "unclear"; readonly why: string };
@@ -58,7 +59,17 @@ export interface YarnRequest {
   readonly json: boolean;
 }
 
-export type Command = "begin" | "check" | "size" | "grade" | "yarn";
+/** Sets one pattern in clean notation. */
+export interface TidyRequest {
+  readonly is: "tidy";
+  readonly file: string;
+  /** Terms to set it in; absent: its own. */
+  readonly terms?: "US" | "UK";
+  /** Writes into the file instead of printing. */
+  readonly write: boolean;
+}
+
+export type Command = "tidy" | "begin" | "check" | "size" | "grade" | "yarn";
 
 const OPTIONS = {
   json: { type: "boolean" },
@@ -82,6 +93,7 @@ const OPTIONS = {
   sleeves: { type: "boolean" },
   pockets: { type: "boolean" },
   out: { type: "string" },
+  write: { type: "boolean" },
 } as const;
 
 type Name = keyof typeof OPTIONS;
@@ -105,7 +117,7 @@ const FOLLOWED_BY: Partial<Record<Name, string>> = {
   out: "the name of the new file, as in --out my-design.md",
 };
 
-const COMMANDS: readonly Command[] = ["begin", "check", "size", "grade", "yarn"];
+const COMMANDS: readonly Command[] = ["begin", "check", "size", "grade", "yarn", "tidy"];
 
 /** The options that belong to each command. */
 const BELONG: Readonly<Record<Command, readonly Name[]>> = {
@@ -126,6 +138,7 @@ const BELONG: Readonly<Record<Command, readonly Name[]>> = {
     "out",
   ],
   check: ["json", "size", "terms", "explain"],
+  tidy: ["terms", "write"],
   size: ["json"],
   grade: ["json", "dry-run"],
   yarn: ["json"],
@@ -167,6 +180,7 @@ function requestOf(words: readonly string[], given: ReadonlyMap<Name, string>): 
   const stray = [...given.keys()].find((name) => !BELONG[command].includes(name));
   if (stray !== undefined) return unclear(doesNotBelong(stray, command));
   if (command === "begin") return beginRequest(files, given);
+  if (command === "tidy") return tidyRequest(files, given);
   return command === "check" ? checkRequest(files, given) : designRequest(command, files, given);
 }
 
@@ -178,7 +192,7 @@ function doesNotBelong(name: Name, command: Command): string {
 }
 
 function designRequest(
-  command: Exclude<Command, "begin" | "check">,
+  command: Exclude<Command, "begin" | "check" | "tidy">,
   files: readonly string[],
   given: ReadonlyMap<Name, string>,
 ): Request {
@@ -219,6 +233,25 @@ function beginRequest(words: readonly string[], given: ReadonlyMap<Name, string>
   };
 }
 
+function tidyRequest(files: readonly string[], given: ReadonlyMap<Name, string>): Request {
+  const [file, ...more] = files;
+  if (file === undefined) return unclear("Name the file of the pattern, or - for standard input.");
+  if (more.length > 0) return unclear("tidy takes one file at a time.");
+  const terms = termsOf(given);
+  if (typeof terms === "object") return terms;
+  const write = given.has("write");
+  if (file === "-" && write)
+    return unclear("There is no file to write to in standard input (-): name a file, or leave out --write.");
+  return { is: "tidy", file, write, ...(terms === undefined ? {} : { terms }) };
+}
+
+function termsOf(given: ReadonlyMap<Name, string>): "US" | "UK" | undefined | Request {
+  const terms = given.get("terms")?.toUpperCase();
+  if (terms !== undefined && terms !== "US" && terms !== "UK")
+    return unclear(`--terms is followed by us or uk, not by ${given.get("terms")}.`);
+  return terms;
+}
+
 function checkRequest(files: readonly string[], given: ReadonlyMap<Name, string>): Request {
   const code = given.get("explain");
   if (code !== undefined) {
@@ -229,9 +262,8 @@ function checkRequest(files: readonly string[], given: ReadonlyMap<Name, string>
   if (files.length === 0) return unclear("Name the file to check, or - for standard input.");
   if (files.filter((file) => file === "-").length > 1)
     return unclear("Standard input (-) can be checked only once.");
-  const terms = given.get("terms")?.toUpperCase();
-  if (terms !== undefined && terms !== "US" && terms !== "UK")
-    return unclear(`--terms is followed by us or uk, not by ${given.get("terms")}.`);
+  const terms = termsOf(given);
+  if (typeof terms === "object") return terms;
   const size = given.get("size");
   return {
     is: "check",

@@ -19,3 +19,4 @@ export { type WhomItFits, whomItFits } from "./document/whom-it-fits.ts";
 export type { AnsweredFinding, Coverage, Proof, UnstampedAnswer, VouchedLine } from "./proof.ts";
 export { applyEdits, proveDesign } from "./prove.ts";
 export type { DesignBusiness, YarnInstead, YarnProof } from "./prove-yarn.ts";
+export { type NotTidied, type Tidied, tidyPattern } from "./tidy.ts";

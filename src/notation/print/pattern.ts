@@ -23,7 +23,9 @@ export interface PrintedPattern {
  */
 export function printWhole(tree: PatternTree, style: PrintStyle): PrintedPattern {
   const rows = rowsInOrder(tree);
-  const kept = new Set(rows.filter((row) => isTalk(row) || !isRead(row.clauses, style)));
+  const kept = new Set(
+    rows.filter((row) => isTalk(row) || !isRead(row.clauses, style) || style.keeps?.(row) === true),
+  );
   for (let pass = 0; pass < MOST_PASSES; pass += 1) {
     const printed = setRows(tree, rows, kept, style);
     const changed = changedRows(printed, tree, style);

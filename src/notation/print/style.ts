@@ -12,6 +12,8 @@ export interface PrintStyle {
    * of the row as they are; "" sets none. `printAmount` makes the size list.
    */
   readonly counts?: (instruction: Instruction) => string | null;
+  /** Rows that stay as the designer wrote them, whatever clean notation would make of them. */
+  readonly keeps?: (instruction: Instruction) => boolean;
   /** Which reading of an ambiguous clause is printed, by the index of its option; the first where this is not given. */
   readonly chosen?: Chosen;
 }
