@@ -1,4 +1,4 @@
-import { counted, type Finding, type Severity } from "../base/index.ts";
+import { agree, counted, type Finding, type Severity } from "../base/index.ts";
 import type { Proof } from "../design/index.ts";
 import { clean, clip, oneLine, widthOf } from "./cells.ts";
 import { setFindings, WIDEST_PROSE } from "./findings.ts";
@@ -65,11 +65,26 @@ function saySizes({ proof, sizes }: View): string {
   return `${proof.sizes.length} sizes: ${proof.sizes.map(oneLine).join(", ")}.`;
 }
 
-function sayCoverage({ coverage }: Proof): string {
-  const { instructionLines, read, proved, onTrust } = coverage;
+function sayCoverage(proof: Proof): string {
+  const { instructionLines, read, onTrust } = proof.coverage;
   if (instructionLines === 0) return "No row, round or other instruction was found in the text.";
-  const trust = onTrust > 0 ? `, ${onTrust} on trust` : "";
-  return `${counted(instructionLines, "instruction line")}: ${read} read, ${proved} proved${trust}.`;
+  const reading =
+    read === instructionLines
+      ? `${counted(instructionLines, "instruction line")}, all read.`
+      : `${counted(instructionLines, "instruction line")}, ${read} read.`;
+  const trust = onTrust > 0 ? ` ${onTrust} on trust.` : "";
+  return `${reading} ${sayProved(proof)}${trust}`;
+}
+
+/** Lines that make no row, such as sewing and joining yarn, have no count to prove. */
+function sayProved({ coverage, worked }: Proof): string {
+  const rows = worked.pieces.flatMap(({ lines }) => lines).filter(({ kind }) => kind !== "other").length;
+  if (rows === 0) return "No line makes a row.";
+  if (coverage.proved === rows)
+    return rows === 1
+      ? "The line that makes rows is proved."
+      : `All ${rows} lines that make rows are proved.`;
+  return `${coverage.proved} of ${counted(rows, "line")} that ${agree([rows], "makes", "make")} rows proved.`;
 }
 
 function setSettled({ proof }: View, width: number, paint: Paint): string[] {
@@ -135,10 +150,7 @@ function stamped(text: string, span: Finding["span"], edit: Proof["unstamped"][n
 function setSummary(view: View, width: number, paint: Paint): string[] {
   const { errors, words } = countFindings(view.findings);
   const { coverage } = view.proof;
-  const proved =
-    coverage.instructionLines === 0
-      ? "There was nothing to prove."
-      : `${coverage.proved} of ${counted(coverage.instructionLines, "instruction line")} proved.`;
+  const proved = coverage.instructionLines === 0 ? "There was nothing to prove." : sayProved(view.proof);
   const elsewhere =
     view.elsewhere > 0 ? ` ${counted(view.elsewhere, "finding")} in other sizes not shown.` : "";
   const tone = errors > 0 ? paint.error : coverage.proved > 0 ? paint.good : paint.strong;
