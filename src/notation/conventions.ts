@@ -67,8 +67,8 @@ function turningChains(words: string, terms: "US" | "UK"): Says[] {
     const chain = CHAIN_WORDS.exec(words.slice(at));
     if (!chain) break;
     const start = at + chain.index + chain[0].length;
-    const rest = words.slice(start);
-    const next = CHAIN_WORDS.exec(rest);
+    const rest = ownWords(words.slice(start));
+    const next = CHAIN_WORDS.exec(words.slice(start));
     const counts = COUNTS.exec(rest);
     if (!counts) {
       if (says.length === 0 && !next) break;
@@ -98,6 +98,25 @@ function turningChains(words: string, terms: "US" | "UK"): Says[] {
     at = next && next.index < counts.index ? start : start + counts.index + counts[0].length;
   }
   return says;
+}
+
+/** "3 ch counts as 1 tr, 1 ch does not count": what is said of one chain ends where another with a verb of its own begins. */
+function ownWords(rest: string): string {
+  const verb = COUNTS.exec(rest);
+  if (!verb) return rest;
+  for (let at = verb.index + 4; at < rest.length; ) {
+    const chain = CHAIN_WORDS.exec(rest.slice(at));
+    if (!chain) return rest;
+    const from = at + chain.index;
+    at = from + chain[0].length;
+    if (
+      /^(?:[^,;()]{0,50}?\b(?:counts?|does|do|don't|doesn't|never|is|are|stands?|acts?)\b|\s?=)/i.test(
+        rest.slice(at),
+      )
+    )
+      return rest.slice(0, from);
+  }
+  return rest;
 }
 
 /** "as dc", "as the first dc, ch 1", "1 tr": dictionary codes in order; "st" where it only says "a stitch". */

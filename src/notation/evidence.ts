@@ -114,12 +114,19 @@ export function isInstruction(plain: string, from: number, to: number): boolean 
 
 /** "Ch 3 counts as dc", "Row 1 is the right side": says how things are, asks for nothing. */
 function isStatement(words: string): boolean {
+  if (CHAIN_EQUALS.test(words) || ALL_ROUNDS.test(words)) return true;
   return (
-    /^[\s*([-]{0,4}[^.;,(]{0,80}\b(?:does(?: not|n't) count|do(?: not|n't) count|counts? as|never counts?|will (?:not )?count|is worked|are worked|is made|are made|is written|are written|is used|refers? to|is given|are given|is crocheted)\b/i.test(
+    /^[\s*([-]{0,4}[^.;,(]{0,80}\b(?:does(?: not|n't) count|do(?: not|n't) count|counts? as|stands? for|acts? as|is (?:not|never) an? st(?:itch)?|never counts?|will (?:not )?count|is worked|are worked|is made|are made|is written|are written|is used|refers? to|is given|are given|is crocheted)\b/i.test(
       words,
     ) && !/^[\s*([-]{0,4}ch(?:ain)?\s?\d{1,2}\s\(/i.test(words)
   );
 }
+
+/** "ch3 = first dc": what a chain stands for, as an equation. */
+const CHAIN_EQUALS = /^[\s*([-]{0,4}(?:ch(?:ain)?[\s-]?\d|\d\s?ch)\s?=\s?(?:\d\s?)?[a-z]/i;
+/** "Join all rounds with ss to top of 3ch": how every round ends. */
+const ALL_ROUNDS =
+  /^[\s*([-]{0,4}(?:join|close|turn)\s(?:(?:the\s)?end of\s)?(?:all|each|every)\s(?:rounds?|rnds?|rows?)\b/i;
 
 /** A stretch that holds nothing but a count: "24 sts.", "[16 (18, 20) sc]", "- 40 sts", "You now have 24 sts." */
 export function isCountOnly(plain: string, from: number, to: number): boolean {

@@ -92,6 +92,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternTre
     ...spansOf(units, "prose"),
     ...spansOf(units, "sizes"),
     ...spansOf(units, "gauge"),
+    ...materials,
   ]
     .sort((a, b) => a.from - b.from)
     .flatMap(({ from, to }) => readConventions(flat, from, to, said.terms));

@@ -49,11 +49,10 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     }
     if (
       hands.start.labelled &&
-      hands.start.round &&
       chains <= CHAINS_TURNING &&
-      firstTarget(rest) === "here"
+      (intoRing(rest) || (hands.start.round && firstTarget(rest) === "here"))
     ) {
-      // "Rnd 1: Ch 1, 10 hdc, join" with no ring said before: it can only be worked into one.
+      // "Rnd 1: Ch 3, 9 dc in magic ring", and "Rnd 1: Ch 1, 10 hdc, join", which can only be worked into one too.
       hands.moveTo(RING);
       hands.along = false;
       startRow(hands, clause, chains, rest);
@@ -63,7 +62,7 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     return;
   }
   hands.beginRoundHere();
-  if (!hands.chainStands && hands.nothingButSlips()) {
+  if (!hands.chainStands && hands.nothingButSlips() && !isRepeated(hands, clause)) {
     startRow(hands, clause, chains, rest);
     return;
   }
@@ -77,6 +76,11 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
   else hands.out.add(chainPlace(chains));
 }
 
+/** "*Ch 1, sk 1, sc in next st; rep from * around": a chain that every turn of a repeat makes is none of the row's own. */
+function isRepeated({ repeating }: Hands, { countsAs }: ChainClause): boolean {
+  return repeating !== null && !countsAs && !repeating.some(({ kind }) => kind === "turn" || kind === "join");
+}
+
 /** The longest chain that is taken for a turning chain where no row stands below. */
 const CHAINS_TURNING = 5;
 
@@ -87,6 +91,13 @@ function firstTarget(rest: readonly Clause[]): Target["ref"] | null {
     if (clause.kind === "work" || clause.kind === "group") return clause.target.ref;
   }
   return null;
+}
+
+/** Whether the first stitch goes into a ring. */
+function intoRing(rest: readonly Clause[]): boolean {
+  const first = rest.find((clause) => !["aside", "colour", "facing", "marker"].includes(clause.kind));
+  if (first?.kind === "repeat") return intoRing(first.body);
+  return (first?.kind === "work" || first?.kind === "group") && first.target.what.is === "ring";
 }
 
 /** Whether what comes next goes into stitches that must be there already: "ch 2, htr in first st". */
@@ -277,6 +288,7 @@ export function startFromHook(
   if (have <= 0) {
     if (cursor.place?.role === "unknown" || cursor.place?.role === "ring")
       throw new Unknowable("no chain is known here");
+    if (hands.out.last?.role === "chain") throw new Unknowable("worked back along a chain of the row");
     throw new Stuck({ is: "nothing-there", span: target.span, place: "chain" });
   }
   if (nth > have) throw new Stuck({ is: "chain-from-hook", span: target.span, nth, chains: have });

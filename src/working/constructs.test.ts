@@ -258,6 +258,26 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
     `${sc(13)}Row 2: Ch 1, *ch 2, sk 2, hdc in next 3 sts; rep from * to end, omitting 2 hdc at end of last rep.`,
     "7",
   ],
+  [
+    "a chain that every turn of a repeat makes",
+    "Note: Ch 1 does not count as a st.\n\nRnd 1: 12 sc in magic ring, join.\nRnd 2: *Ch 2, sk 1 sc, sc in next sc; rep from * around, join.\nRnd 3: Ch 1, 3 sc in each ch-2 sp around, join.",
+    "18",
+  ],
+  [
+    "the last stitch of a repeat by its place",
+    "Note: Ch 3 counts as dc, ch 4 counts as dc, ch 1.\n\nCh 11.\nRow 1: Dc in 4th ch from hook and in each ch across, turn. (9 dc)\nRow 2: Ch 4, dc in next dc, *ch 1, dc in next dc; rep from * across, working last dc in top of ch 3, turn. (9 dc, 8 ch-1 sps)",
+    "9",
+  ],
+  [
+    "over all of it, with the way said before",
+    `${sc(9)}Row 2: Ch 1, sc in first st, *ch 2, sk 1, sc in next st; rep from * across, turn.\nRow 3: Ch 1, sc in each sc across, 2 sc in each ch-2 sp, turn.`,
+    "13",
+  ],
+  [
+    "a picot of slip stitches in mid row",
+    `${sc(10)}Row 2: Ch 1, *sc in next st, ch 3, sl st in 3rd ch from hook, sc in next st; rep from * across, turn.`,
+    "10",
+  ],
   // Turning chains
   [
     "a turning chain that counts",
@@ -502,3 +522,43 @@ describe('rows by name under "Next rows"', () => {
     expect(found(text)).toEqual([]);
   });
 });
+
+it("closes a round by a slip stitch with no place, with its count behind a full stop", () => {
+  const rounds = (count: string): string =>
+    `3 ch at beg of rounds counts as 1 tr, 1 ch does not count.\n\nUK terms.\n\nMake 5 ch, ss into a ring.\nRound 1: 3 ch, 9 tr into ring, ss. 10 tr.\nRound 2: 3 ch, 1 tr into same place, 2 tr into each tr to end, ss. ${count} tr.`;
+  expect(found(rounds("20"))).toEqual([]);
+  expect(found(rounds("21"))).toEqual(["rows/count-differs Round 2"]);
+});
+
+it("reads counts behind the stop of an abbreviation", () => {
+  const rows = (count: number): string =>
+    `CH 12.\n1ST ROW: 1 S. C. IN 2D CH FROM HOOK AND IN EACH CH, 11 S. C. CH 1, TURN.\n2D ROW: 2 S. C. IN EACH OF NEXT 2 S. C., 1 S. C. IN EACH REMAINING S. C. ${count} S. C. CH 1, TURN.`;
+  expect(found(rows(13))).toEqual([]);
+  expect(found(rows(14))).toEqual(["rows/count-differs 2D ROW"]);
+});
+
+it("takes a row that is said to differ from another on trust, and not for that row", () => {
+  const rounds = (said: string): string =>
+    `Note: Rounds are not joined.\n\nRnd 1: 5 sc in magic ring. (5)\nRnd 2: 2 sc in each st. (10)\nRnd 3: (sc in next st, 2 sc in next st) 5 times. (15)\nRnd 4: ${said} (20)\nRnd 5: sc in each st. (20)`;
+  expect(found(rounds("As Rnd 3 but working 1 more sc between increases."))).toEqual([]);
+  expect(found(rounds("As Rnd 3."))).not.toEqual([]);
+});
+
+it("ends the rows that are called at a dash with a count behind it", () => {
+  const rows = (count: number): string =>
+    `${sc(10)}Row 2: Ch 1, sc in each st to last st, 2 sc in last st, turn.\nRow 3: Rep Row 2\u2014${count} sc.`;
+  expect(found(rows(12))).toEqual([]);
+  expect(found(rows(13))).toEqual(["rows/count-differs Row 3"]);
+});
+
+it("begins a ring of its own under no heading", () =>
+  expect(
+    counts(
+      "Note: Ch 3 counts as dc.\n\nRnd 1: Ch 3, 9 dc in magic ring, join.\nRnd 2: Ch 1, sc in each dc around, join. Fasten off.\nThe back is plain.\nRnd 1: Ch 3, 7 dc in magic ring, join.",
+    ),
+  ).toBe("Rnd 1: 10, Rnd 2: 10, Rnd 1: 8"));
+
+it("works into a ring told in a sentence of its own", () =>
+  expect(
+    counts("Note: Ch 3 counts as dc.\n\nBegin with a magic ring.\nRow 1: Ch 3, 8 dc in ring, turn."),
+  ).toBe("Row 1: 9"));

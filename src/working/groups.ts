@@ -4,7 +4,7 @@ import type { Hands } from "./hands.ts";
 import { inGroup, type Place } from "./place.ts";
 import { isRing } from "./ring.ts";
 import { countPlaces, takePlaces } from "./seeking.ts";
-import { enterSame, workStitches } from "./stitching.ts";
+import { enterSame, passToLimit, workStitches } from "./stitching.ts";
 import { leftAtLimit } from "./targets.ts";
 
 /** Several clauses worked into one place, or the same into each of several places. */
@@ -47,6 +47,7 @@ function enterPlaces(hands: Hands, clause: GroupClause, after: () => readonly Cl
     const have = countPlaces(cursor, seeker, limitLeft);
     takePlaces(cursor, seeker, have, limitLeft);
     if (seeker.passes) hands.lace = true;
+    passToLimit(hands, target, limitLeft);
     return have;
   }
   const before = hands.out;

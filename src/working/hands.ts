@@ -125,6 +125,8 @@ export class Hands {
   chainStands = false;
   /** How many repeats the clause at hand stands in. */
   inRepeat = 0;
+  /** What the innermost repeat works at every turn; null outside of repeats. */
+  repeating: readonly Clause[] | null = null;
   /** The group at hand is the first thing in its row. */
   groupBegins = false;
   /** Inside a group: everything goes into the one place. */

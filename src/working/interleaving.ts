@@ -23,8 +23,10 @@ export function togetherFrom(clauses: readonly Clause[], at: number): readonly E
     const { what, until } = clause.target;
     if (what.is !== "stitch" && what.is !== "space" && what.is !== "chain" && what.is !== "any") break;
     if (together.some((other) => sameKind(other, clause))) break;
+    // "Sc in each dc around, 2 sc in each ch-1 sp": over all of it too, though the way was said before.
+    if (together.length > 0 && what.is !== "space" && together.some(({ target }) => target.until)) break;
     together.push(clause);
-    if (until) break;
+    if (until && until.at !== "end") break;
   }
   return together;
 }
@@ -37,7 +39,8 @@ export function workTogether(hands: Hands, clauses: readonly Each[], rest: reado
   const last = clauses[clauses.length - 1] as Each;
   const cursor = hands.needCursor(last.span);
   if (isUnknown(cursor.edge)) hands.unknowable();
-  const limitLeft = leftAtLimit(hands, last.target.until, rest);
+  const until = last.target.until ?? clauses.find(({ target }) => target.until)?.target.until;
+  const limitLeft = leftAtLimit(hands, until, rest);
   const parts = clauses.map((clause) => ({
     seeker: hands.seekerOrAny(clause.target),
     made: madeBy(hands, clause, rest),

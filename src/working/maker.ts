@@ -177,7 +177,10 @@ export class Maker {
       !instruction.label &&
       clauses.every(
         (clause) =>
-          clause.kind === "join" || clause.kind === "fasten-off" || !makesSomething(clause) || slips(clause),
+          (clause.kind === "join" && !(clause.ring && state.edge === null)) ||
+          clause.kind === "fasten-off" ||
+          !makesSomething(clause) ||
+          slips(clause),
       )
     )
       return this.endRow(instruction, clauses);

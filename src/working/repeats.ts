@@ -144,11 +144,14 @@ function once(
   const leftBefore = cursor?.left ?? 0;
   const made = hands.freshOut();
   const troubles = hands.troubles.length;
+  const { repeating } = hands;
   hands.inRepeat++;
+  hands.repeating = body;
   try {
     hands.run(body, rest.length > 0 ? [...body, ...rest] : []);
   } finally {
     hands.inRepeat--;
+    hands.repeating = repeating;
     hands.out = outer;
     outer.colour = made.colour;
   }

@@ -1,6 +1,7 @@
 import type { Clause, Instruction } from "../notation/index.ts";
 import type { Edge } from "./edge.ts";
 import type { HeldEdge, PieceState } from "./piece.ts";
+import { isRing } from "./ring.ts";
 import { facingOf, makesStitches, turnsBeforeWork } from "./segments.ts";
 import { UNKNOWN_EDGE } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
@@ -44,7 +45,7 @@ export function startOfRow(
   const { strand } = state;
   const anew = strand + (state.rows.length > 0 ? 1 : 0);
   if (state.begin) return { edge: state.begin, flips: 0, strand: anew, turned: false, rejoined: true };
-  const newChain = startsNewChain(clauses, state.fastened);
+  const newChain = startsNewChain(clauses, state.fastened) || startsInRing(state, instruction, clauses);
   if (state.edge === null && !newChain && (state.everUnread || startsOnGarment(clauses)))
     return { edge: UNKNOWN_EDGE, flips: 0, strand: anew, turned: false, rejoined: true };
   if (state.edge === null || newChain)
@@ -139,6 +140,24 @@ function startsOnGarment(clauses: readonly Clause[]): boolean {
       clause.kind === "along" ||
       (clause.kind === "work" && clause.target.what.is === "row-end"),
   );
+}
+
+/** "Rnd 1: Ch 3, 11 dc in magic ring" behind other rows: a ring of its own, under no heading. */
+function startsInRing(
+  { rows, ring, edge, foundation }: PieceState,
+  { label }: Instruction,
+  clauses: readonly Clause[],
+): boolean {
+  if (
+    ring ||
+    rows.length === 0 ||
+    edge === foundation ||
+    isRing(edge) ||
+    label?.rows[0]?.from.values[0] !== 1
+  )
+    return false;
+  const first = clauses.find((clause) => makesStitches(clause) && clause.kind !== "chain");
+  return (first?.kind === "work" || first?.kind === "group") && first.target.what.is === "ring";
 }
 
 /** A chain at the start that is not a turning chain: a new part begins, as after fastening off. */

@@ -5,7 +5,7 @@ import { Cursor } from "./edge.ts";
 import { enterGaps } from "./gaps.ts";
 import type { Hands } from "./hands.ts";
 import { closeRound } from "./joining.ts";
-import { closesRound, closesWithStitch, isCountBehind, MOST_ALONE } from "./last-words.ts";
+import { closesPicot, closesRound, closesWithStitch, isCountBehind, MOST_ALONE } from "./last-words.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
 import { closedChain, isRing, RING } from "./ring.ts";
@@ -40,6 +40,10 @@ export function workStitches(
   if (said === 0 || places === 0) return;
   if (clause.stitch === "sl st" && closesRound(hands, clause)) {
     hands.joined = true;
+    return;
+  }
+  if (closesPicot(hands, clause)) {
+    hands.out.replaceLast(placeOf("picot", "join", false, 0, "picot"));
     return;
   }
   if (clause.target.ref === "first" && closesWithStitch(hands, clause, !after().some(makesStitches))) {
@@ -226,6 +230,7 @@ function enter(
       if (have % takes !== 0)
         throw new Stuck({ is: "repeat-leaves", span: clause.span, have, takes, fixed: 0 });
       if (takePlaces(cursor, seeker, have, limitLeft).passed > 0) hands.lace = true;
+      passToLimit(hands, target, limitLeft);
       // "24 sc in each st around" says the whole count, not 24 into every stitch.
       return {
         times: have / takes,
@@ -233,6 +238,12 @@ function enter(
       };
     }
   }
+}
+
+/** "3 sc in each ch-2 sp around": the stitches between the spaces are passed over, and so are those behind the last. */
+export function passToLimit({ cursor }: Hands, { what }: Target, limitLeft: number): void {
+  if (!cursor || (what.is !== "space" && what.is !== "corner")) return;
+  while (!cursor.atEnd && cursor.left > limitLeft) cursor.step();
 }
 
 /** More stitches than anybody works into each of a row of places. */

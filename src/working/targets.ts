@@ -4,6 +4,7 @@ import { Cursor, Edge } from "./edge.ts";
 import type { Hands } from "./hands.ts";
 import { type Place, UNKNOWN_PLACE } from "./place.ts";
 import { goToNext, leftAtLast, type Seeker, seek, seekAny, seekEither } from "./seeking.ts";
+import { makesStitches } from "./segments.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 import { canWork, standsOnTop } from "./units.ts";
 
@@ -148,8 +149,10 @@ export function leftForRest(hands: Hands, rest: readonly Clause[]): number {
   const { edge } = hands.needCursor(hands.start.span);
   const { manner } = hands.table;
   let stitches = 0;
-  for (const clause of rest) {
+  for (const [at, clause] of rest.entries()) {
     const { kind } = clause;
+    // "2 dc in each dc around, ss": the slip stitch closes the round, and takes none of its places.
+    if (edge.closed && isBareSlip(clause) && !rest.slice(at + 1).some(makesStitches)) break;
     if (kind === "turn" || kind === "fasten-off" || kind === "do-not-turn" || kind === "along") break;
     const need = needOf(hands, clause, edge);
     if (need === null) continue;
@@ -161,6 +164,9 @@ export function leftForRest(hands: Hands, rest: readonly Clause[]): number {
   }
   return leftAtLast(edge, seekAny(edge, manner), stitches) ?? edge.length;
 }
+
+const isBareSlip = (clause: Clause): boolean =>
+  clause.kind === "work" && clause.stitch === "sl st" && clause.target.ref === "here" && !clause.count;
 
 type Need =
   | { readonly kind: "stitches"; readonly count: number }

@@ -154,6 +154,9 @@ function slipToJoin(reading: Reading): JoinClause | null {
   cursor.accept("join|joining");
   const place = cursor.attempt(() => readPlace(reading));
   if (!place) return ringOf(reading, start, null);
+  // "Ch 5, ss into a ring": before any stitch there is no ring yet to work into.
+  if (place.target.what.is === "ring" && reading.out.length > 0 && !reading.out.some(standsInRing))
+    return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target: null, ring: true };
   const ring = acceptRing(reading);
   const said =
     cursor.accept(",? to|and join|close|connect|complete|finish|end|joining") ||
@@ -167,6 +170,9 @@ function slipToJoin(reading: Reading): JoinClause | null {
   const target = said ? asTurningChain(reading, place.target) : place.target;
   return { kind: "join", stitch: "sl st", span: cursor.spanFrom(start), target, ring };
 }
+
+const standsInRing = ({ kind }: Clause): boolean =>
+  !["chain", "aside", "colour", "hook", "facing", "remark"].includes(kind);
 
 /** "sl st in next 5 sts, join A": the join is of a yarn, and another step. */
 function joinsYarn(reading: Reading): boolean {
@@ -235,6 +241,8 @@ function finishJoin(reading: Reading, start: number, stitch: string, ringBefore 
   let ring = ringBefore || acceptRing(reading);
   cursor.accept("the? rnd|round|circle|row");
   cursor.accept("together|loosely");
+  // "close to a ring with a sl st": the stitch that closes it, named behind.
+  if (ring) cursor.attempt(() => (cursor.accept("with|by|using a|an|1|one?") && acceptSlip(reading)) || null);
   const place = cursor.attempt(() => readPlace(reading, placeBefore(reading)));
   ring = ring || acceptRing(reading);
   cursor.accept("to join");

@@ -1,5 +1,6 @@
 import { readClaim } from "../claims.ts";
 import { stitchAt } from "../stitch-words.ts";
+import type { Token } from "../token.ts";
 import type { Claim, Clause } from "../tree.ts";
 import { readAmount } from "./amounts.ts";
 import type { Reading } from "./reading.ts";
@@ -139,7 +140,7 @@ export function readBareClaim(reading: Reading): boolean {
     const before = cursor.tokens[cursor.at - 1];
     // "turn24 sc": a dash was lost between the turn and the count.
     const lost = before?.is === "word" && token.glued && /^(turn|across|around|end)$/u.test(before.norm);
-    const sentence = lost || (before?.is === "mark" && ".;,:".includes(before.text));
+    const sentence = lost || endsSentence(before);
     const noun = cursor.fits("st|sts|stitches|mesh|meshes|blocks", 1) > 0;
     const counts = sentence && saysThatItCounts(reading);
     if (!bracketed && !counts && !((sentence || noun) && (covered(reading) || (noun && worked(reading)))))
@@ -150,7 +151,11 @@ export function readBareClaim(reading: Reading): boolean {
     // "19 groups on each side, 4 corners; 300 dc": several counts in a row, parted by commas and semicolons.
     while (claims.length < 6) {
       const claim = readClaim(reading, !bracketed);
-      if (!claim || !(cursor.isBoundary() || cursor.isMark("-"))) break;
+      if (
+        !claim ||
+        !(cursor.isBoundary() || cursor.isMark("-") || endsSentence(cursor.tokens[cursor.at - 1]))
+      )
+        break;
       claims.push(claim);
       end = cursor.at;
       if (!cursor.acceptMark(",", ";")) break;
@@ -163,6 +168,12 @@ export function readBareClaim(reading: Reading): boolean {
   if (!found) return false;
   reading.claims.push(...found);
   return true;
+}
+
+/** A mark that ends a step, or a word with the stop of its abbreviation: "IN EACH S. C. 24 S. C." */
+function endsSentence(token: Token | undefined): boolean {
+  if (token?.is === "mark") return ".;,:".includes(token.text);
+  return token?.is === "word" && token.text.endsWith(".");
 }
 
 /** "32, 40, 48 sc" behind a range of rows: one number a row, and what is counted said once. */
@@ -228,6 +239,9 @@ function covered(reading: Reading): boolean {
   }
   if (last.kind !== "work" && last.kind !== "group") return false;
   const { ref, what } = last.target;
+  // "..., ss. 24 sc": a slip stitch with no place, behind the stitches of a round, closes it.
+  if (last.kind === "work" && last.stitch === "sl st" && ref === "here" && !last.count)
+    return reading.out.some((clause) => clause !== last && !NO_STITCH.has(clause.kind));
   // "6 sc in magic ring. 6 sc": a sentence of its own behind what goes into a ring.
   if (what.is === "ring") return reading.cursor.isMark(".", -1);
   return (ref === "each" || ref === "last" || what.is === "turning-chain") && worked(reading);

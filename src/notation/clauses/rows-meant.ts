@@ -1,5 +1,7 @@
-import type { Amount, Clause, RepeatRowsClause, RowRange, RowsMeant, Until } from "../tree.ts";
+import { stitchAt } from "../stitch-words.ts";
+import type { Amount, Clause, RemarkClause, RepeatRowsClause, RowRange, RowsMeant, Until } from "../tree.ts";
 import { readAmount, readMeasure, readOrdinal } from "./amounts.ts";
+import { colourHere } from "./colours.ts";
 import { readSide } from "./joins.ts";
 import { readNoun } from "./nouns.ts";
 import { made, type Reading } from "./reading.ts";
@@ -7,7 +9,7 @@ import { made, type Reading } from "./reading.ts";
 export const ROW = "row|rows|rnd|rnds|round|rounds|rd|rds";
 
 /** "Rep Rows 3 and 4 6 times more", "Rep last 2 rows until ...", "As Row 2", "same as rnd 8", "Work Rows 3 and 4". */
-export function readRepeatRows(reading: Reading): RepeatRowsClause | null {
+export function readRepeatRows(reading: Reading): RepeatRowsClause | RemarkClause | null {
   return reading.cursor.attempt(() => repeatRows(reading));
 }
 
@@ -18,7 +20,7 @@ const AS = [
   "work in? the? same manner|way as",
 ];
 
-function repeatRows(reading: Reading): RepeatRowsClause | null {
+function repeatRows(reading: Reading): RepeatRowsClause | RemarkClause | null {
   const { cursor } = reading;
   const start = cursor.at;
   cursor.accept("is|are") && cursor.accept("basically|worked");
@@ -56,7 +58,31 @@ function repeatRows(reading: Reading): RepeatRowsClause | null {
   cursor.accept(
     "throughout the? sweater|piece|work|garment|body|front|back|sleeve|hat|scarf|blanket|pattern|rest",
   );
+  const changed = readChange(reading, start);
+  if (changed) return changed;
   return made<RepeatRowsClause>({ kind: "repeat-rows", span: cursor.spanFrom(start), rows, times, until });
+}
+
+const CHANGES =
+  "working|work|worked|make|making|having|have|with|there|in|into|inc|increasing|dec|decreasing|skipping|omitting|omit|starting|beginning|begin|start|using|use|placing|place|replacing|replace|crochet";
+
+/**
+ * "as Row 2 but working 1 more dc between increases", "same as Rnd 2 except in sc": the row is worked otherwise than it stands, in a
+ * way that its words do not spell out, so that it is not read. A colour, a join or a turn changes nothing that is counted, and is read by itself.
+ */
+function readChange(reading: Reading, start: number): RemarkClause | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    cursor.accept(",|;");
+    if (!cursor.accept("but|except|only") || cursor.isBoundary()) return null;
+    cursor.accept("this time|now");
+    if (!cursor.isNumber() && !cursor.fits(CHANGES)) return null;
+    if (cursor.fits("with|in|using the|color|colour|yarn?") > 0 && colourHere(reading, 1) > 0) return null;
+    while (!cursor.isBoundary() && !cursor.isOpener() && !cursor.isMark("-") && !cursor.isMark("="))
+      cursor.at += 1;
+    const span = cursor.spanFrom(start);
+    return { kind: "remark", span, words: reading.words(span) };
+  });
 }
 
 /** "Work Rows 3 and 4" works rows by number; "work 2 rows" does not name any. */
@@ -211,7 +237,9 @@ function readRange(reading: Reading): RowRange[] | null {
     cursor.accept(`${ROW}|.|-`);
     cursor.accept("-|.");
     const to = cursor.isNumber() && !(cursor.token() as { word?: boolean }).word ? readAmount(reading) : null;
-    if (to) {
+    // "Rep Row 6 - 145 dc": the number behind the dash is a count.
+    const counted = cursor.fits("st|sts|stitches") > 0 || stitchAt(cursor, reading, 0, false) !== null;
+    if (to && !counted) {
       cursor.accept("incl|inclusive|including");
       return [{ from, to }];
     }

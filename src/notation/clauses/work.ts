@@ -403,6 +403,18 @@ function readFurtherPlaces(reading: Reading, first: WorkClause, placed: boolean)
 
 /** "working last dc into turning ch", "placing final dc in top of ch 3": the last one of the row, by its place. */
 export function readLastWorked(reading: Reading): Clause | null {
+  const last = lastWorked(reading);
+  const repeat = reading.out.at(-1);
+  if (last?.kind !== "work" || repeat?.kind !== "repeat" || repeat.stop.by === "times") return last;
+  const end = repeat.body.at(-1);
+  if (end?.kind !== "work" || end.stitch !== last.stitch || end.count || end.target.count) return last;
+  // "rep from * across, working last dc in top of tch": it is the last that the repeat makes, and not one more.
+  reading.out.pop();
+  const span = { from: repeat.span.from, to: last.span.to };
+  return { kind: "choice", span, form: "last-of-repeat", options: [[repeat], [repeat, last]] };
+}
+
+function lastWorked(reading: Reading): Clause | null {
   return reading.cursor.attempt(() => {
     const { cursor } = reading;
     const start = cursor.at;
