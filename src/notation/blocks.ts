@@ -49,7 +49,9 @@ export function joinBlocks(plain: string, lines: readonly Line[]): Blocks {
       previous &&
       (apart
         ? goesOnBelow(plain, last, line)
-        : joins(plain, previous, line, width) || isStepBelow(plain, last, line));
+        : joins(plain, previous, line, width) ||
+          isStepBelow(plain, last, line) ||
+          leavesStarOpen(plain, last, line));
     if (last && previous && goesOn) {
       blocks[blocks.length - 1] = { ...last, to: line.to, end: line.end, bold: last.bold && line.bold };
       flat.push(plain.slice(kept, previous.to), " ".repeat(line.from - previous.to));
@@ -92,6 +94,27 @@ function isStepBelow(plain: string, block: Block, line: Line): boolean {
   return (
     /^[a-z\d(*[]/.test(head) ||
     (beginsInstruction(plain, line.start, line.end) && signs(plain, line.start, line.end) > 0)
+  );
+}
+
+/** "3rd row: ... *Ch 1. Skip next st." with the call of the star on the line below: the row has not ended. */
+function leavesStarOpen(plain: string, block: Block, line: Line): boolean {
+  if (line.hashes > 0 || line.bullet || line.bold) return false;
+  const row = plain.slice(block.start, block.end);
+  const star = row.search(/(?<!\*)\*(?!\*)/);
+  if (
+    star < 0 ||
+    !ROW_LABEL.test(row) ||
+    /\brep(?:eat)?s?\b|\brpt\b|\bwork (?:from )?\*/i.test(row.slice(star))
+  )
+    return false;
+  if (row.slice(star + 1).search(/(?<!\*)\*(?!\*)/) >= 0) return false;
+  const head = plain.slice(line.start, Math.min(line.end, line.start + 80));
+  if (ROW_LABEL.test(head) || LIST_NUMBER.test(head) || isSectionHeader(head) || isCapitals(head))
+    return false;
+  // The call has to come: a star that nothing calls was a slip, and the row ended.
+  return /\brep(?:eat)?\b[^.;]{0,12}\*|\brpt\b[^.;]{0,12}\*|\bfrom \*/i.test(
+    plain.slice(line.start, line.start + 400),
   );
 }
 

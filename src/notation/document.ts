@@ -431,7 +431,9 @@ class Cutter {
     const begins = beginsPiece(words) && isInstruction(this.flat, from, to);
     if (this.section !== null && this.section !== "finishing" && this.section !== "pattern") {
       const stranded =
-        begins && this.section === "definitions" && /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}/i.test(words);
+        begins &&
+        (this.section === "definitions" || (this.section === "note" && this.follows(index))) &&
+        /^[\s*]{0,2}(?:ch|chain)\s?\d{2,}[^.;]{0,40}(?:[.;]|$)/i.test(words);
       const leaves =
         stranded ||
         (begins &&

@@ -36,4 +36,14 @@ describe("forms that a human reader forgives", () => {
     expect(last(band)).toBe("15");
     expect(found(band)).toEqual([]);
   });
+
+  it("names what was made, and goes on where a line was broken inside a repeat", () => {
+    const row =
+      "Ch 26.\nRow 1: Sc in 2nd ch from hook, (sk 2 ch, 5 dc in next ch, sk 2, sc in next ch for a shell) 4 times, turn. 5 sc, 4 shells.";
+    expect(found(row.replace(" 5 sc, 4 shells.", ""))).toEqual([]);
+    const broken =
+      "Ch 22.\n1st row: Sc in 2nd ch from hook and in each ch across. Turn. 21 sc.\n2nd row: Ch 1. Sc in next sc. *Ch 1. Skip next sc. Sc in next sc. Ch 1.\nSkip next sc. Sc in next sc. Rep from * to end. Turn.\n3rd row: Ch 1. Sc in each sc and each ch-1 sp to end. Turn. 21 sc.";
+    expect(last(broken)).toBe("21");
+    expect(found(broken)).toEqual([]);
+  });
 });

@@ -9,7 +9,7 @@ import { readRowsDone } from "./rows-done.ts";
 const PHRASES: readonly string[] = [
   "loosely|carefully|firmly|gently|neatly|snugly|tightly|again|only|optional|also|now|well|always|please|simply|usually|exactly|approximately|alternately|finally|first|lastly",
   "no|without turning? ch|chain|chs|chaining",
-  "do not|n't skip|miss the? first|any st|stitch|sts|stitches|dc|sc|hdc|tr",
+  "do not|n't skip|miss the? first|any st|stitch|sts|stitches|dc|sc|hdc|tr|gap|gaps|sp|sps|space|spaces",
   "do not|n't cut|break|fasten|end|finish|tighten|count|stretch|carry|skip|miss off|yarn|thread|too|the|any|off|tightly|over? yarn|off|sts|st|tight|stitches|any?",
   "do|don't|dont|not fasten|finish|break|cut|end off|yarn|thread|the yarn?",
   "without cutting|breaking|fastening yarn|off|thread",
@@ -55,7 +55,8 @@ const PHRASES: readonly string[] = [
   "using|with 2|two|1|one strands|strand of? yarn?",
   "all sizes|ages",
   "add number? for? base|foundation|turning? chain|ch",
-  "and so on|forth",
+  "and so on|forth all? around|across?",
+  "for a|an|one|the|each first|next|last? shell|fan|cluster|picot|popcorn|bobble|puff|scallop|leaf|petal",
   "etc",
   "etcetera",
   "i.e|e.g|eg|ie|nb|note|tip|hint",
