@@ -126,6 +126,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
   }
   const parts: ClaimPart[] = [];
   let includesChain = false;
+  let countsChains: Claim["countsChains"];
   let excludes: Claim["excludes"];
   let eachSide = false;
   let ofRow: Amount | undefined;
@@ -153,6 +154,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
     }
     if (tail.change) change = tail.change;
     if (tail.includesChain) includesChain = true;
+    if (tail.countsChains) countsChains = tail.countsChains;
     if (tail.excludes) excludes = tail.excludes;
     if (tail.eachSide) eachSide = true;
     if (tail.ofRow) ofRow = tail.ofRow;
@@ -186,6 +188,7 @@ function claim(reading: Reading, strict: boolean): Claim | null {
     ofRow,
     index: undefined,
     includesChain: includesChain || undefined,
+    countsChains,
     excludes,
     eachSide: eachSide || undefined,
   });
@@ -325,6 +328,7 @@ interface Tail {
   any: boolean;
   change?: "inc" | "dec";
   includesChain?: boolean;
+  countsChains?: Claim["countsChains"];
   excludes?: Claim["excludes"];
   eachSide?: boolean;
   ofRow?: Amount;
@@ -343,6 +347,48 @@ const INCLUDES =
   "incl|including|includes|counting|counts|inclusive the|of|as? turning|beg|beginning|first|starting|t? ch|chain|tch|chs|ch-3|st|loop";
 const EXCLUDES =
   "not|excluding|excl|without|excludes|minus including|counting|incl|count|counted|include? the|any? turning|beg|beginning|starting|first|t? ch|chain|tch|chs|chains|sl|slip|ss|slst|loop|loops|skipped";
+
+/** "Counting each ch-1 as a st", "incl ch-1 sps", "counting chs as sts": chains between stitches are in the number. */
+function readChainsIncluded(reading: Reading): number | "all" | null {
+  const { cursor } = reading;
+  return cursor.attempt(() => {
+    if (!cursor.accept("incl|including|includes|counting|with")) return null;
+    cursor.accept("of") && cursor.accept("the");
+    const each = cursor.accept("each|every|all|ea of? the?");
+    cursor.accept("the");
+    const several = cursor.fits("chs|chains") > 0;
+    if (!cursor.accept("ch|chain|chs|chains")) return null;
+    cursor.accept("-");
+    const amount = readAmount(reading);
+    const space = cursor.accept("-? sp|sps|space|spaces|st|sts|loop|loops");
+    if (!each && !several && !space) return null;
+    if (cursor.accept("as")) {
+      cursor.accept("a|one|1");
+      readNoun(reading);
+    }
+    return amount?.values.length === 1 ? (amount.values[0] ?? "all") : "all";
+  });
+}
+
+/** "(Counting turning ch as 1 dc)": a bracket that only says what the number before it holds; it is added to that claim. */
+export function readTailOfLast(reading: Reading, open: number, close: number): boolean {
+  const { cursor } = reading;
+  const last = reading.claims.at(-1);
+  if (!last || last.index !== undefined) return false;
+  const found = cursor.attempt(() => {
+    cursor.at = open + 1;
+    return cursor.within(close, () => {
+      if (!cursor.fits("incl|including|includes|counting|not|excl|excluding|without")) return null;
+      const tail = readTail(reading);
+      return tail.any && cursor.done ? tail : null;
+    });
+  });
+  if (!found) return false;
+  const { any: _, ...says } = found;
+  reading.claims[reading.claims.length - 1] = made<Claim>({ ...last, ...says } as never);
+  cursor.at = close + 1;
+  return true;
+}
 
 /** "incl ch 2", "not counting sl sts", "inc", "each side", "at end of Row 10", "rem", "made", "in each rnd". */
 function readTail(reading: Reading): Tail {
@@ -365,11 +411,21 @@ function readTail(reading: Reading): Tail {
       tail.any = true;
       continue;
     }
+    const chains = readChainsIncluded(reading);
+    if (chains !== null) {
+      tail.countsChains = chains;
+      tail.any = true;
+      continue;
+    }
     if (cursor.accept(INCLUDES)) {
       cursor.accept("ch|chain|-");
       cursor.accept("-");
       readAmount(reading);
-      cursor.accept("as a? st|sc|dc|hdc|tr");
+      cursor.accept("sp|sps|space|spaces");
+      if (cursor.accept("as|for")) {
+        readAmount(reading) ?? cursor.accept("a|one");
+        readNoun(reading);
+      }
       tail.includesChain = true;
       tail.any = true;
       continue;

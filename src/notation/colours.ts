@@ -7,7 +7,7 @@ export interface ColourFound {
 }
 
 const LETTERED =
-  /\b(?:colou?r|yarn|col\.?|shade)\s([A-H]|\d)\b(?!\s?(?:balls?|skeins?|hanks?|x\b))|\b(MC|CC\d?|C[A-F])\b|[([]\s?([A-H])\s?[)\]]|\bcolou?r\s([A-H])\b/g;
+  /\b(?:colou?r|yarn|col\.?|shade)\s([A-H]|\d)\b(?!\s?(?:balls?|skeins?|hanks?|x\b))|\b(MC(?![,.:]\s\d{1,2}\s?(?:sc|hdc|dc|htr|tr)\b)|CC\d?|C[A-F])\b|[([]\s?([A-H])\s?[)\]]|\bcolou?r\s([A-H])\b/g;
 const LISTED =
   /(?:^|[,;]\s?|\band\s|\bof\s)(?:\d{1,2}\s(?:balls?|skeins?|hanks?)\s(?:of\s)?)([A-Za-z][A-Za-z' -]{2,24}?)(?=\s?(?:\(|,|;|\.|$|and\b))/gi;
 

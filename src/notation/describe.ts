@@ -37,6 +37,7 @@ function describeClaim(claim: Claim): string {
     claim.ofRow && `of-row ${amount(claim.ofRow)}`,
     claim.index !== undefined && `#${claim.index}`,
     claim.includesChain && "incl-ch",
+    claim.countsChains !== undefined && `chs ${claim.countsChains}`,
     claim.excludes && `excl ${claim.excludes}`,
     claim.eachSide && "each-side",
   ]);

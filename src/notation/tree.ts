@@ -557,6 +557,8 @@ export interface Claim {
   readonly index?: number;
   /** "incl ch 2", "including tch". */
   readonly includesChain?: boolean;
+  /** "counting each ch-1 as a st": chains between stitches that are in the number, by the length of their runs or all. */
+  readonly countsChains?: number | "all";
   /** "not counting sl sts", "not counting tch". */
   readonly excludes?: "sl st" | "turning-chain" | "chain";
   /** "each side", "each end", "for each sleeve": the number is of one part. */

@@ -61,7 +61,7 @@ export function workChain(hands: Hands, clause: ChainClause, rest: readonly Clau
     foundation(hands, chains);
     return;
   }
-  hands.beginRoundHere();
+  hands.beginRoundHere(firstTarget(rest) === "same");
   if (!hands.chainStands && hands.nothingButSlips() && !isRepeated(hands, clause)) {
     startRow(hands, clause, chains, rest);
     return;

@@ -57,7 +57,7 @@ function checkPart(context: ClaimContext, edge: Edge, claim: Claim, part: ClaimP
   const said = valueAt(part.amount.values, context.size);
   if (said === null || said === undefined || part.kind === "unit") return [];
   if (part.kind === "sl st" || part.kind === "ch") return checkBeside(edge, claim, part, said);
-  const total = totalOfClaim(edge, claim, chainsIn(context, edge, part));
+  const total = totalOfClaim(edge, claim, claim.countsChains ?? chainsIn(context, edge, part));
   const differs = (of: string | null, worked: number): Trouble[] => [
     { is: "count-differs", span: part.span, of, printed: said, worked },
   ];

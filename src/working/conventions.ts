@@ -25,6 +25,7 @@ const SENTENCES: Readonly<Record<string, readonly (string | null)[]>> = {
   ],
   "named-stitch-means-any": [null, '"Each sc" and the like mean every stitch of the row below.'],
   "as-many-in-as-many": [null, '"2 sc in next 2 sts" puts two into each.'],
+  "slip-stitches-in-counts": [null, "Slip stitches beside other stitches are stitches of the row."],
   "count-alone": [null, '"3 sc" with no place said goes into one stitch.'],
   "times:star": [null, '"Rep from * N times" means N times in all.'],
   "times:star-pair": [null, "What stands between two stars is worked once more than is said."],
@@ -37,6 +38,10 @@ const CHOSEN: Readonly<Record<string, { readonly taken: string; readonly other: 
     other: "the stitches of that name alone",
   },
   "as-many-in-as-many": { taken: "so many in each stitch", other: "one in each stitch" },
+  "slip-stitches-in-counts": {
+    taken: "stitches of the row",
+    other: "only moving along the row below",
+  },
   "count-alone": { taken: "all in one stitch", other: "one in each of so many stitches" },
   "times:star": { taken: "so many times in all", other: "so many times after the first" },
   "times:star-pair": { taken: "so many times after the first", other: "so many times in all" },

@@ -19,7 +19,10 @@ export function workGroup(hands: Hands, clause: GroupClause, after: () => readon
   }
   const ring = isRing(hands.below);
   if (ring || target.ref === "same" || target.what.is === "base") {
-    if (!ring) enterSame(hands, target);
+    if (!ring) {
+      enterSame(hands, target);
+      hands.beginRoundHere(true);
+    }
     hands.out.addUnit(groupPlaces(hands, clause), 1);
     hands.started = true;
     hands.madeStitch = true;

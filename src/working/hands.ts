@@ -110,6 +110,8 @@ export class Hands {
   madeFoundation: Edge | null = null;
   /** Changed to work along another edge in mid row. */
   along = false;
+  /** Stitches of the shell last worked into that lie behind the one that was named. */
+  leftOfGroup = 0;
   /** Stitches slipped along at the start of a round, which may be left at its end. */
   slippedOver = 0;
   /** Worked between stitches: where the gap last entered lies, as the length of edge left. */
@@ -185,8 +187,10 @@ export class Hands {
   /**
    * On a round, stitches slipped along before the first one come last: the round is begun anew where the hook is, and what was
    * slipped over may be left.
+   *
+   * @param inSame  the first stitch goes where the hook stands, so that this place does not come round again
    */
-  beginRoundHere(): void {
+  beginRoundHere(inSame: boolean): void {
     const { cursor } = this;
     if (
       !cursor?.edge.closed ||
@@ -202,7 +206,8 @@ export class Hands {
     const { entered } = this;
     const { edge } = cursor;
     // A space that the round begins in is worked by what begins there, and does not come round again.
-    const passed = edge.before(this.enteredSpace ? lastBefore(edge, here) : here);
+    const worked = this.enteredSpace || (inSame && entered === "place");
+    const passed = edge.before(worked ? lastBefore(edge, here) : here);
     this.below = new Edge([...edge.from(here, (place) => place).runs, ...passed.runs], true);
     this.cursor = new Cursor(this.below);
     this.entered = entered;
@@ -437,6 +442,7 @@ export class Hands {
       amongGaps,
       gapAt,
       changeAtEnds,
+      leftOfGroup,
     } = this;
     const position = cursor?.position();
     const runs: readonly Run[] = out.snapshot();
@@ -469,6 +475,7 @@ export class Hands {
         amongGaps,
         gapAt,
         changeAtEnds,
+        leftOfGroup,
         turned,
       });
       Object.assign(this.singly, singly);

@@ -143,7 +143,7 @@ function checkLeftOver(hands: Hands, clauses: readonly Clause[], span: Span): vo
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
   if (isRing(cursor.edge) || hands.along || hands.amongGaps) return;
   const left = hands.countStitchesLeft();
-  if (left <= hands.slippedOver || left === saidLeft(hands, clauses)) return;
+  if (left <= Math.max(hands.slippedOver, hands.leftOfGroup) || left === saidLeft(hands, clauses)) return;
   // Rows worked back and forth on a round take a part of it: a flap, a heel.
   if (hands.start.edge?.closed && !hands.start.round && !hands.joined && hands.turned.after > 0) return;
   // "..., ch 6, join": the chain goes over the last stitches as it went over others before.

@@ -53,6 +53,12 @@ function longestSpace(edge: Edge): number {
   return longest;
 }
 
+/** Whether a row not worked in the round ends at the chain, so many long, that began the row below. */
+function endsWithChain(edge: Edge, chains: number): boolean {
+  const last = edge.runs.at(-1)?.unit.at(-1);
+  return !edge.closed && last?.role === "turning" && last.chains === chains;
+}
+
 /** Whether a code of the dictionary is several stitches fanned from one place. */
 export function isShell(code: string): boolean {
   if (!hasStitch(code)) return false;
@@ -110,6 +116,10 @@ export function seek(what: PlaceWord, edge: Edge, manner: Manner): Seeker | null
       };
     case "space": {
       const longest = what.corner ? longestSpace(edge) : 0;
+      // "Dc in ch 3" at the end of a row: where no space is so long, the chain that began the row below.
+      const none = !edge.some((place) => place.role === "chain" && place.chains === what.chains);
+      if (what.chains !== undefined && none && endsWithChain(edge, what.chains))
+        return seek({ is: "turning-chain" }, edge, manner);
       return {
         chainwise: false,
         passes: true,

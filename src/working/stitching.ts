@@ -11,6 +11,7 @@ import { inGroup, type Place, placeOf } from "./place.ts";
 import { closedChain, isRing, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
 import { makesStitches } from "./segments.ts";
+import { standAsStitches } from "./slip-stitches.ts";
 import {
   goToCenter,
   isBareCorner,
@@ -68,7 +69,9 @@ export function workStitches(
   }
   const stitch = clause.stitch === "?" ? "?" : clause.stitch;
   const rest = after();
-  const made = placesMade(hands, stitch, rest);
+  const made = standAsStitches(hands, clause, rest)
+    ? [placeOf("sl st", "stitch", true)]
+    : placesMade(hands, stitch, rest);
   const note = (): void => {
     hands.started = true;
     if (stitch !== "sl st") hands.madeStitch = true;
@@ -144,6 +147,7 @@ function enter(
 ): { readonly times: number; readonly perPlace: number } {
   const { target } = clause;
   const once = { times: 1, perPlace: said ?? 1 };
+  if (target.ref !== "same") hands.leftOfGroup = 0;
   if (target.what.is === "row-end") goToRowEnds(hands, places !== null);
   if (target.what.is === "free-loop") goToFreeLoops(hands, target);
   if (target.what.is === "foundation") goToFoundation(hands);
@@ -231,6 +235,10 @@ function enter(
         throw new Stuck({ is: "repeat-leaves", span: clause.span, have, takes, fixed: 0 });
       if (takePlaces(cursor, seeker, have, limitLeft).passed > 0) hands.lace = true;
       passToLimit(hands, target, limitLeft);
+      // "Sl st to center dc of petal" ends in that dc, which the next stitch goes into.
+      const { until } = target;
+      if (clause.stitch === "sl st" && until?.at === "place" && until.place.ref === "center" && !until.before)
+        takePlaces(cursor, seekAny(cursor.edge, hands.table.manner), 1);
       // "24 sc in each st around" says the whole count, not 24 into every stitch.
       return {
         times: have / takes,
@@ -475,6 +483,8 @@ function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {
     const inner =
       target.what.is === "any" ? seekAny(cursor.edge, hands.table.manner) : seekerFor(hands, target);
     takePlaces(cursor, inner, nth);
+    // What is left of the last shell stays as it does of the others.
+    hands.leftOfGroup = group.group === null ? 0 : group.groupSize - nth;
     return;
   }
   const seeker = namedOrAny(hands, target);

@@ -43,12 +43,14 @@ export function canWork(definition: Definition): boolean {
     clauses.every((clause) => {
       if (clause.kind === "remark") return false;
       if (clause.kind === "group" || clause.kind === "repeat") return holds(clause.body);
+      if (clause.kind === "choice") return clause.options.every(holds);
       return true;
     });
   const makes = (clauses: readonly Clause[]): boolean =>
     clauses.some(
       (clause) =>
         clause.kind === "work" ||
+        (clause.kind === "choice" && clause.options.every(makes)) ||
         ((clause.kind === "group" || clause.kind === "repeat") && makes(clause.body)),
     );
   // "Insert hook in each of next 2 sts, yo, draw through" tells how one stitch is made, not what is worked.
@@ -84,6 +86,7 @@ export function staysInPlace(definition: Definition): boolean {
         if (target.what.is === "skipped") places += 2;
       }
       if (clause.kind === "repeat") walk(clause.body);
+      if (clause.kind === "choice") walk(clause.options[0] ?? []);
     }
   };
   walk(definition.clauses);

@@ -83,15 +83,22 @@ function totalAtEnd(reading: Reading): Claim | null {
   });
 }
 
-/** "(294, 302 sts)": numbers without a noun before one with it are the counts of rows in turn. */
+/** "(294, 302 sts)", "(40, 46, 52 dc)": numbers without a noun before one with it are the counts of rows in turn. */
 function rowByRow(claim: Claim): readonly Claim[] {
+  const last = claim.parts.at(-1);
   const rows =
     claim.parts.length > 1 &&
+    last !== undefined &&
+    last.kind !== "unit" &&
     claim.change === undefined &&
-    claim.parts.every((part) => part.kind === "any") &&
-    !/[a-z]/iu.test(claim.parts[0]?.words ?? "");
+    claim.parts.slice(0, -1).every((part) => part.kind === "any" && !/[a-z]/iu.test(part.words));
   if (!rows) return [claim];
-  return claim.parts.map((part, index) => ({ ...claim, span: part.span, parts: [part], index }));
+  return claim.parts.map((part, index) => ({
+    ...claim,
+    span: part.span,
+    parts: [{ ...last, span: part.span, amount: part.amount, words: part.words }],
+    index,
+  }));
 }
 
 const TAIL_WORDS =

@@ -1,8 +1,9 @@
+import { readTailOfLast } from "../claims.ts";
 import { stitchAt } from "../stitch-words.ts";
 import type { Clause, CountsAs, RepeatClause, Stop, Target } from "../tree.ts";
 import { readAmount, readMeasure } from "./amounts.ts";
 import { readBracketClaim } from "./bracket-claims.ts";
-import { readCountsAs } from "./chains.ts";
+import { readCountsAs, readParts } from "./chains.ts";
 import { readFacing, readSide } from "./joins.ts";
 import { DEEPEST, type Reading } from "./reading.ts";
 import { readEndAtInner, readStop } from "./repeats.ts";
@@ -28,6 +29,8 @@ export function readBracket(reading: Reading): readonly Clause[] {
   return (
     readSides(reading, open, close) ??
     readCounting(reading, open, close) ??
+    (readTailOfLast(reading, open, close) ? [] : null) ??
+    readStandsFor(reading, open, close) ??
     readOften(reading, open, close) ??
     readRepeatOrGroup(reading, open, close) ??
     readBracketClaim(reading, open, close) ??
@@ -91,6 +94,36 @@ function readCounting(reading: Reading, open: number, close: number): readonly C
     return attachCounting(reading, counts) ? [] : [{ kind: "aside", span: counts.span }];
   });
 }
+
+/**
+ * "Ch 4 (dc + ch 1)", "ch 5 (tr, ch 1)": a chain right before its bracket is as long as what the bracket names, and stands for it; it
+ * would be worked again otherwise.
+ */
+function readStandsFor(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor, out } = reading;
+  const last = out.at(-1);
+  if (last?.kind !== "chain" || last.countsAs || last.count.values.length !== 1) return null;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const found = cursor.within(close, () => {
+      const parts = readParts(reading);
+      return cursor.done ? parts : null;
+    });
+    if (found?.length !== 2) return null;
+    cursor.at = close + 1;
+    if (cursor.fits("in|into|x|to|across|around") || cursor.isNumber()) return null;
+    const [stitch, chain] = found as [string, string];
+    const beside = /^ch (\d+)$/u.exec(chain);
+    const high = CHAINS_HIGH[stitch];
+    if (!beside || high === undefined || high + Number(beside[1]) !== last.count.values[0]) return null;
+    const countsAs = { span: cursor.spanFrom(open), parts: found, throughout: false };
+    out[out.length - 1] = { ...last, span: { from: last.span.from, to: countsAs.span.to }, countsAs };
+    return [];
+  });
+}
+
+/** Chains that stand as high as a stitch. */
+const CHAINS_HIGH: Readonly<Record<string, number>> = { sc: 1, hdc: 2, dc: 3, tr: 4, dtr: 5 };
 
 /** "dc in each st (x4)": how many of them; goes to the stitches before it. */
 function readOften(reading: Reading, open: number, close: number): readonly Clause[] | null {

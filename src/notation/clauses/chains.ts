@@ -156,7 +156,8 @@ function readVerb(reading: Reading): boolean {
   );
 }
 
-function readParts(reading: Reading): string[] {
+/** The parts a chain may stand for, "dc and ch 1": dictionary codes, "ch 1", "st". */
+export function readParts(reading: Reading): string[] {
   const { cursor } = reading;
   const parts: string[] = [];
   for (let guard = 0; guard < 6; guard += 1) {

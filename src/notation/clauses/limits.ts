@@ -208,8 +208,11 @@ function beforeLimit(reading: Reading, readPlace: PlaceReader, start: number): L
     const count = readAmount(reading);
     if (!count && !last) return null;
     readNoun(reading);
-    if (!cursor.accept("before|of|from")) return null;
-    if (!cursor.fits("the? next|marked|marker|markers|m|corner|each|first")) return null;
+    const before = cursor.accept("before");
+    if (!before && !cursor.accept("of|from")) return null;
+    const named = cursor.fits("the? next|marked|marker|markers|m|corner|each|first");
+    const behind = before ? cursor.fits("the? ch|chain|sp|space|center|centre|middle|turning|tch") : 0;
+    if (!named && !behind) return null;
     const place = readPlace(reading);
     if (!place) return null;
     const at = cursor.tokens[here - 1]?.span.to ?? 0;

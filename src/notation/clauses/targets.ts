@@ -204,6 +204,7 @@ function readCore(reading: Reading, start: number): Target | null {
   if (draft.noun?.every) draft.each = true;
   readTail(reading, draft);
   bareChainIsTurning(reading, draft);
+  const ofEach = takeNumberOfOwner(draft);
   let and: readonly PlaceWord[] =
     draft.each || draft.ref === "each" || draft.ref === "every-other" ? readFurtherKinds(reading) : [];
   if (and.length > 0) readTail(reading, draft);
@@ -244,13 +245,34 @@ function readCore(reading: Reading, start: number): Target | null {
     what: draft.noun?.what ?? { is: "any" },
     and: and.length > 0 ? and : undefined,
     of: draft.of,
-    until: ref === "each" || ref === "every-other" ? (until ?? undefined) : undefined,
+    until: ref === "each" || ref === "every-other" ? (until ?? ofEach ?? undefined) : undefined,
     rowsBelow: draft.rowsBelow,
     ofRow: draft.ofRow,
     loops: draft.loops,
     aside: undefined,
   };
   return made<Target>(target as never);
+}
+
+/**
+ * "In ch-1 sp of each V-st", "in the space of next 4 shells": as many places as there are of what they belong to. Gives how far
+ * they go, where that is said.
+ */
+function takeNumberOfOwner(draft: Draft): Limit | null {
+  const { of } = draft;
+  if (!of || draft.each || draft.count || (draft.ref !== null && draft.ref !== "next")) return null;
+  if (draft.noun?.what.is !== "space") return null;
+  if (of.ref !== "each" && of.ref !== "every-other" && !of.count) return null;
+  if (of.count) draft.count = of.count;
+  draft.ref = of.ref;
+  draft.of = made<Target>({
+    ...of,
+    ref: "any",
+    count: undefined,
+    each: undefined,
+    until: undefined,
+  } as never);
+  return of.until ?? null;
 }
 
 /** "across, including the ch-1 sps": said behind the way to go. */

@@ -14,6 +14,11 @@ export function printClaim(claim: Claim, style: PrintStyle, row: string): string
   const parts = claim.parts.map((part) => printPart(part, style));
   let words = parts.join(", ");
   if (claim.change) words += ` ${claim.change === "inc" ? "increased" : "decreased"}`;
+  if (claim.countsChains !== undefined)
+    words +=
+      claim.countsChains === "all"
+        ? ", counting chs as sts"
+        : `, counting each ch-${claim.countsChains} as a st`;
   if (claim.includesChain) words += " including turning ch";
   if (claim.excludes === "turning-chain") words += ", not counting turning ch";
   else if (claim.excludes === "chain") words += ", not counting chs";

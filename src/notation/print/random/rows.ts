@@ -60,6 +60,8 @@ function claims(sizes: number): Arbitrary<Claim> {
       { change: "inc" },
       { change: "dec" },
       { includesChain: true },
+      { countsChains: 1 },
+      { countsChains: "all" },
       { excludes: "sl st" },
       { excludes: "turning-chain" },
       { excludes: "chain" },
