@@ -562,3 +562,30 @@ it("works into a ring told in a sentence of its own", () =>
   expect(
     counts("Note: Ch 3 counts as dc.\n\nBegin with a magic ring.\nRow 1: Ch 3, 8 dc in ring, turn."),
   ).toBe("Row 1: 9"));
+
+it("works a stretch in pattern, and no rows of it", () => {
+  const rows = (words: string): string =>
+    `${sc(12)}Row 2: Ch 1, work in patt over first 7 sts, turn. Leave remaining sts unworked. (7 sts)\nRow 3: Sl st across first 2 sts, ch 1, ${words}, turn. (5 sts)`;
+  expect(found(rows("patt to end"))).toEqual([]);
+  expect(found(rows("patt across next 4 sts"))).not.toEqual([]);
+});
+
+it("asks no join of rounds behind one that says there is none", () => {
+  const ear = (said: string): string =>
+    `Rnd 1: 6 sc in magic ring, join.\nRnd 2: Ch 1, 2 sc in each sc, join.\nRnd 3: Ch 1, sc in each sc, join.\nRnd 4: Ch 1, sc in each sc, join.\nRnd 5: Ch 1, sc in each sc, join.\nRnd 6: Ch 1, sc in each sc, join.\nRnd 7: Ch 1, sc in each sc, join. Fasten off.\n\nEAR\nRnd 1: 5 sc in magic ring.${said}\nRnd 2: 2 sc in each sc.\nRnd 3: Sc in each sc.`;
+  expect(found(ear(" Do not join."))).toEqual([]);
+  expect(found(ear(""))).not.toEqual([]);
+});
+
+it("takes rows that go on by a rule of their own as not read", () => {
+  const cap =
+    "Note: Rounds are not joined.\n\nRnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each sc. (12)\nRnd 3: (sc in next sc, 2 sc in next sc) 6 times. (18)\nContinue in this manner, working 1 more sc between increases on each rnd, until there are 42 sc.\nRnd 8: (sc in next 5 sc, sc2tog) 6 times. (36)";
+  expect(found(cap)).toEqual([]);
+});
+
+it("leaves the last row bare behind which a round goes into one before it", () =>
+  expect(
+    found(
+      "Rnd 1: 8 sc in magic ring, join.\nRnd 2: Ch 1, 3 dc in each sc around, join. (24 dc)\nRnd 3: *Ch 4, sc in next sc of Rnd 1; rep from * 7 more times, join. (8 ch-4 sps)",
+    ),
+  ).toEqual([]));

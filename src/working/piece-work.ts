@@ -214,6 +214,7 @@ export class PieceWork {
     state.chainBefore = after.chainAfter;
     state.fastened = after.fastened;
     state.lastJoined = after.joined;
+    state.unjoined = !after.joined && (after.saidNoJoin || state.unjoined);
     state.lastUnread = after.unknown !== null || after.edge === null || isUnknown(edge) || state.asFar;
     if (state.lastUnread) state.everUnread = true;
     this.keepPrinted(check);

@@ -84,6 +84,8 @@ export class PieceState {
   lastUnread = false;
   /** The last round ended with a join. */
   lastJoined = false;
+  /** A row said "do not join", and none was joined since. */
+  unjoined = false;
   /** Side that the last row's label tells. */
   lastSide: "RS" | "WS" | null = null;
   chainBefore: ChainBefore | null = null;

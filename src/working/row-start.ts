@@ -103,7 +103,7 @@ export function startOfRow(
   if (turnsFirst || state.turnPending)
     return { edge: state.edge.reversed(), flips: state.flips + 1, strand, turned: true, rejoined: false };
   if (state.edge.closed) {
-    if (habit.joined && round && state.wasRound && !state.lastJoined && !state.lastUnread)
+    if (habit.joined && round && state.wasRound && !state.lastJoined && !state.unjoined && !state.lastUnread)
       troubles.push({ is: "join-missing", span: place });
     return { edge: state.edge, flips: state.flips, strand, turned: false, rejoined: false };
   }

@@ -142,6 +142,7 @@ function checkLeftOver(hands: Hands, clauses: readonly Clause[], span: Span): vo
   const { cursor } = hands;
   if (!cursor || !hands.started || hands.left !== null || isUnknown(cursor.edge)) return;
   if (isRing(cursor.edge) || hands.along || hands.amongGaps) return;
+  if (goesBelow(clauses)) return;
   const left = hands.countStitchesLeft();
   if (left <= Math.max(hands.slippedOver, hands.leftOfGroup) || left === saidLeft(hands, clauses)) return;
   // Rows worked back and forth on a round take a part of it: a flap, a heel.
@@ -153,6 +154,13 @@ function checkLeftOver(hands: Hands, clauses: readonly Clause[], span: Span): vo
   // A round of corners and spaces that joins passes over its last side as it passed over the others.
   if (hands.joined && left <= hands.passedMost && !hasSpaceLeft(hands)) return;
   hands.troubles.push({ is: "left-over", span, left, have: hands.countAll(), announced: false });
+}
+
+/** "*Ch 4, sc in next sc of Rnd 2; rep from * around": behind the last row and into one before it, which leaves the last bare. */
+function goesBelow(clauses: readonly Clause[]): boolean {
+  const worked = clauses.flatMap((clause) => (clause.kind === "repeat" ? clause.body : [clause]));
+  const placed = worked.filter((clause) => clause.kind === "work" || clause.kind === "group");
+  return placed.length > 0 && placed.every(({ target }) => target.ofRow !== undefined);
 }
 
 /** "Sc to last 4 sts, turn": the stitches that the last words of the row stop before. One alone is more likely forgotten. */

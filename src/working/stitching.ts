@@ -502,7 +502,8 @@ function enterNth(hands: Hands, target: Target, rest: readonly Clause[]): void {
 /** The middle of a group: "center dc of next shell", "center st of corner". */
 function enterCenter(hands: Hands, target: Target): void {
   const cursor = hands.needCursor(target.span);
-  if (!goToCenter(hands, cursor, target)) nothingThere(hands, target.of ?? target);
+  if (!goToCenter(hands, cursor, target))
+    nothingThere(hands, target.of ?? { ...target, what: { is: "corner" } });
   cursor.step();
   hands.lace = true;
 }

@@ -150,7 +150,7 @@ export function readBareClaim(reading: Reading): boolean {
     let end = cursor.at;
     // "19 groups on each side, 4 corners; 300 dc": several counts in a row, parted by commas and semicolons.
     while (claims.length < 6) {
-      const claim = readClaim(reading, !bracketed);
+      const claim = readClaim(reading, !bracketed && !standsLast(reading));
       if (
         !claim ||
         !(cursor.isBoundary() || cursor.isMark("-") || endsSentence(cursor.tokens[cursor.at - 1]))
@@ -168,6 +168,18 @@ export function readBareClaim(reading: Reading): boolean {
   if (!found) return false;
   reading.claims.push(...found);
   return true;
+}
+
+/** "..., ss. 24 (30)": numbers alone behind the stop of a row that is worked to its end, and nothing after them. */
+function standsLast(reading: Reading): boolean {
+  const { cursor } = reading;
+  const last = reading.out.findLast((clause) => clause.kind !== "aside");
+  const joined = last?.kind === "join" || (last?.kind === "work" && last.stitch === "sl st");
+  return (
+    joined &&
+    cursor.isMark(".", -1) &&
+    (cursor.token(1) === undefined || (cursor.isMark(".", 1) && cursor.token(2) === undefined))
+  );
 }
 
 /** A mark that ends a step, or a word with the stop of its abbreviation: "IN EACH S. C. 24 S. C." */

@@ -396,7 +396,9 @@ export function readEven(reading: Reading): Clause | null {
         cursor.accept("in each|every st|sc|dc|hdc|stitch");
       }
     }
+    // "patt over first 20 sts", "patt to end": a stretch of one row, and no rows.
     inPattern = inPattern || pattern;
+    if (inPattern && !straight && !rowsFirst && beginsStretch(reading)) return null;
     // "Make 4 more rows", "12 rows", "1 row single crochet": a step of its own.
     const bare =
       rowsFirst !== null &&
@@ -520,6 +522,14 @@ function readRowCount(reading: Reading): Amount | null {
     cursor.accept("more|further");
     return amount;
   });
+}
+
+/** "... over first 20 sts", "... to end": behind "in patt". */
+function beginsStretch({ cursor }: Reading): boolean {
+  if (cursor.fits("to the? end") && (cursor.isBoundary(2) || cursor.isBoundary(3))) return true;
+  const ahead =
+    cursor.fits("over|across the? first|next|last|rem|remaining|following") || cursor.fits("to the? last");
+  return ahead > 0 && cursor.isNumber(ahead);
 }
 
 /** "work in patt to last 6 sts", "patt across next 20 sts", "cont in patt across", "work across first 44 sts". */

@@ -7,6 +7,7 @@ import { attachCounting, nameLast, nameOf, readBracket, readMade } from "./brack
 import { readChain, readCountsAs } from "./chains.ts";
 import { readColour, readCornerMarks, readHook, readMarker } from "./colours.ts";
 import { readAlong, readLoopState, readRotate } from "./edges.ts";
+import { readGoesOn } from "./goes-on.ts";
 import { readFacing, readFastenOff, readJoin, readJoinYarn, readMagicRing, readTurn } from "./joins.ts";
 import { settleLists } from "./listed.ts";
 import { readNamedRows, readRowInTurn } from "./named-rows.ts";
@@ -33,6 +34,7 @@ const readFacingClause: ClauseReader = (reading) => {
 /** Order matters only where one form of words begins another: the longer form stands first. */
 const READERS: readonly ClauseReader[] = [
   readSizeOnly,
+  readGoesOn,
   readAtRowEnd,
   readLateEnding,
   readNamedRows,
