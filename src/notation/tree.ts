@@ -563,6 +563,18 @@ export interface Claim {
   readonly excludes?: "sl st" | "turning-chain" | "chain";
   /** "each side", "each end", "for each sleeve": the number is of one part. */
   readonly eachSide?: boolean;
+  /** ": back 32, sleeves 12 each, front 32", ": 7 on each side": the same stitches told part by part, all of them. */
+  readonly shares?: readonly ClaimShare[];
+}
+
+/** One part's share of a printed count. */
+export interface ClaimShare {
+  readonly span: Span;
+  readonly amount: Amount;
+  /** How many parts have this number, as the words may be meant: "sleeves 12 each" two, "sleeves 12" one or two; empty where nobody can tell. */
+  readonly times: readonly number[];
+  /** "7 on each side": of a point, which may have a stitch of its own between the sides. */
+  readonly sides?: boolean;
 }
 
 export interface ClaimPart {

@@ -29,6 +29,17 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
   ["foundation stitches", "Row 1: Fsc 24.", "24"],
   ["a ring of yarn", "Rnd 1: 6 sc in magic ring.", "6"],
   [
+    "a ring said after the chain that stands for a stitch",
+    "Rnd 1: Ch 3 (counts as dc), 13 dc in magic ring, join.",
+    "14",
+  ],
+  [
+    "a chain of three that can be no ring",
+    "Rnd 1: Ch 3, 9 dc in ring, join with sl st in top of ch 3. 10 dc.",
+    "10",
+  ],
+  ["a short chain worked into as a ring", "Rnd 1: Ch 4, 9 sc in ring, join with sl st in first sc.", "9"],
+  [
     "a ring of chains",
     "Ch 4, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st in first sc.",
     "8",

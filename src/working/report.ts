@@ -3,7 +3,9 @@ import type { Choices } from "./choices.ts";
 import { chosenReadings, sayConventions } from "./conventions.ts";
 import { reportLine } from "./line-report.ts";
 import { reportSamples } from "./sample-report.ts";
+import { compareShares } from "./shares.ts";
 import { endingFindings, settleAllSides, sideFindings } from "./side-report.ts";
+import { compareStartingChain } from "./starting-chains.ts";
 import { reportTroubles, reportTrust } from "./trouble-report.ts";
 import type { WorkedLine, WorkedPattern } from "./worked.ts";
 import type { WorkedSizes } from "./worked-sizes.ts";
@@ -20,6 +22,8 @@ export function reportWork(work: WorkedSizes, choices: Choices): Omit<WorkedPatt
       ...reportTrust(work, at),
       ...sideFindings(work, sides, at),
       ...endingFindings(work, sides, at),
+      ...compareShares(tree, place),
+      ...compareStartingChain(place),
     );
     const line = reportLine(work, sides, at);
     const last = pieces[pieces.length - 1];

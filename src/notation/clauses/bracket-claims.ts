@@ -1,6 +1,7 @@
 import { readClaim } from "../claims.ts";
 import type { Claim, Clause } from "../tree.ts";
 import type { Reading } from "./reading.ts";
+import { sharedOut } from "./shares.ts";
 
 /** "(24 sts)", "[12 dc, 4 ch-2 sps]", "(increase 4 sts this round)", "(102 sts: 56 dc and 46 ch-1 sps)": null where the bracket is no count. */
 export function readBracketClaim(reading: Reading, open: number, close: number): readonly Clause[] | null {
@@ -44,10 +45,12 @@ function readClaimsInside(reading: Reading): readonly Claim[] | null {
   const claims: Claim[] = [];
   const total = totalAtEnd(reading);
   if (total) return [total];
+  let byColon = false;
   while (!cursor.done && claims.length < 8) {
     const claim = readClaim(reading, false);
     if (!claim) break;
     claims.push(...rowByRow(claim));
+    if (claims.length === 1) byColon = cursor.isMark(":");
     if (!cursor.accept(":|;|.|,")) break;
   }
   if (claims.length === 0) return null;
@@ -57,8 +60,10 @@ function readClaimsInside(reading: Reading): readonly Claim[] | null {
   for (; !cursor.done; cursor.at += 1) {
     const token = cursor.token();
     if (token?.is === "number" && cursor.at === rest) return null;
+    // "7 on each side of every point" tells of more than two.
+    if (cursor.fits("each|every|both")) byColon = false;
   }
-  return claims;
+  return sharedOut(claims, byColon);
 }
 
 /** "(3 sc, 2 groups of 3 hdc. Total of 9 sts)": the parts are told for people, the sum at the end is the count. */

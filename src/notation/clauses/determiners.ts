@@ -86,6 +86,11 @@ export function readTop(reading: Reading, draft: Draft): void {
   }
 }
 
+/** The longest chain that a row begins with. Common practice, no source. */
+const LONGEST_START = 9;
+const isStart = (chains: number | null | undefined): boolean =>
+  chains !== null && chains !== undefined && chains <= LONGEST_START;
+
 /** "the end of each of the next 9 rows", "end of next row", "3 row ends", "each mesh row end". */
 function readRowEnds(reading: Reading, draft: Draft): boolean {
   const { cursor } = reading;
@@ -123,7 +128,8 @@ export function readLooseNumber(reading: Reading): number | null {
   const start = cursor.at;
   cursor.accept("-");
   const token = cursor.token();
-  if (token?.is === "number" && token.values.length === 1 && !token.ordinal) {
+  // "in top of beg ch 22 blocks": a count that follows is no chain.
+  if (token?.is === "number" && token.values.length === 1 && !token.ordinal && isStart(token.values[0])) {
     cursor.at += 1;
     return token.values[0] ?? null;
   }

@@ -93,43 +93,6 @@ export function readRowClaim(reading: Reading): boolean {
   return true;
 }
 
-/** ": back 32 (34), sleeves 12 each, front 32 (34)": how a count is shared out, part by part, for people. */
-export function readShares(reading: Reading): Clause | null {
-  const { cursor } = reading;
-  if (reading.claims.length === 0 || !cursor.isMark(":")) return null;
-  return cursor.attempt(() => {
-    const start = cursor.at;
-    cursor.at += 1;
-    let shares = 0;
-    while (shares < 12) {
-      const share = cursor.attempt(() => {
-        cursor.accept(",|;|and");
-        cursor.accept("and");
-        const first = cursor.isNumber();
-        if (first) cursor.at += 1;
-        const words = cursor.at;
-        while (cursor.isWord() && SHARERS.has(cursor.key()) && cursor.at - words < 6) cursor.at += 1;
-        if (cursor.at === words) return null;
-        if (!first) {
-          if (!cursor.isNumber()) return null;
-          cursor.at += 1;
-        }
-        if (!cursor.accept("in all")) cursor.accept("each|sts|sts-each");
-        return true;
-      });
-      if (!share) break;
-      shares += 1;
-    }
-    return shares > 0 && cursor.isBoundary() ? { kind: "aside", span: cursor.spanFrom(start) } : null;
-  });
-}
-
-const SHARERS = new Set(
-  "on the each back front sleeve sleeves body left right yoke side sides half for in raglan top bottom fronts".split(
-    " ",
-  ),
-);
-
 /** "24 sc." after a turn, a join or a row that is worked to its end; "(24)" where it is one number token. */
 export function readBareClaim(reading: Reading): boolean {
   const { cursor } = reading;

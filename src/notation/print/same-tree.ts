@@ -23,10 +23,11 @@ export function sameTree(a: unknown, b: unknown): boolean {
   return sameFields(a as Fields, b as Fields);
 }
 
-const PLACES: ReadonlySet<string> = new Set(["span", "stitchSpan", "nameSpan"]);
+/** Where something stands, and how a count is told part by part once more. */
+const ASIDE: ReadonlySet<string> = new Set(["span", "stitchSpan", "nameSpan", "shares"]);
 
 function sameFields(a: Fields, b: Fields): boolean {
-  const names = new Set([...Object.keys(a), ...Object.keys(b)].filter((name) => !PLACES.has(name)));
+  const names = new Set([...Object.keys(a), ...Object.keys(b)].filter((name) => !ASIDE.has(name)));
   for (const name of names) {
     if (name === "words" && typeof a[name] === "string" && typeof b[name] === "string") {
       if (wordsMatter(a) && !sameWords(nounOf(a, a[name]), nounOf(b, b[name]))) return false;

@@ -6,6 +6,7 @@ export { endsOnOtherSide, type Facts as EndsOnOtherSideFacts } from "./ends-on-o
 export { endsOutsideMeasure, type Facts as EndsOutsideMeasureFacts } from "./ends-outside-measure.ts";
 export { evenlyWithoutNumber, type Facts as EvenlyWithoutNumberFacts } from "./evenly-without-number.ts";
 export { type Facts as JoinMissingFacts, joinMissing } from "./join-missing.ts";
+export { type Facts as JoinsOtherChainFacts, joinsOtherChain } from "./joins-other-chain.ts";
 export { type Facts as MissesItsCountFacts, missesItsCount } from "./misses-its-count.ts";
 export { type Facts as MoreRowsThanThereAreFacts, moreRowsThanThereAre } from "./more-rows-than-there-are.ts";
 export { type Facts as NotEnoughStitchesFacts, notEnoughStitches } from "./not-enough-stitches.ts";
@@ -24,6 +25,7 @@ export { type Facts as RowNotFoundFacts, rowNotFound } from "./row-not-found.ts"
 export { type Facts as RowsToldDifferFacts, rowsToldDiffer } from "./rows-told-differ.ts";
 export { type Facts as SampleWidthFacts, sampleWidth } from "./sample-width.ts";
 export { type Facts as SeamsDoNotMatchFacts, seamsDoNotMatch } from "./seams-do-not-match.ts";
+export { type Facts as SharesDoNotSumFacts, sharesDoNotSum } from "./shares-do-not-sum.ts";
 export { type Facts as SideContradictsTurnsFacts, sideContradictsTurns } from "./side-contradicts-turns.ts";
 export { type Facts as StitchesLeftOverFacts, stitchesLeftOver } from "./stitches-left-over.ts";
 export { type Facts as TakenOnTrustFacts, takenOnTrust } from "./taken-on-trust.ts";
