@@ -1,6 +1,7 @@
 import type { Definition, PatternTree } from "../notation/index.ts";
 import { type Choices, settleChoices } from "./choices.ts";
 import { chainsByNotes } from "./counting.ts";
+import { compareFastenings } from "./fastenings.ts";
 import { type LineOutcome, Maker } from "./maker.ts";
 import { makingOf } from "./making.ts";
 import { calledNames } from "./named-rows.ts";
@@ -65,6 +66,7 @@ export function workPattern(tree: PatternTree): WorkedPattern {
       ...report.findings,
       ...undecided.map((form) => sayUndecided(tree, form, settled.choices)),
       ...compareMirrored(tree, settled.outcome.pieces),
+      ...compareFastenings(tree),
       ...seams,
     ],
   };

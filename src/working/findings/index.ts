@@ -10,6 +10,7 @@ export { type Facts as JoinsOtherChainFacts, joinsOtherChain } from "./joins-oth
 export { type Facts as MissesItsCountFacts, missesItsCount } from "./misses-its-count.ts";
 export { type Facts as MoreRowsThanThereAreFacts, moreRowsThanThereAre } from "./more-rows-than-there-are.ts";
 export { type Facts as NotEnoughStitchesFacts, notEnoughStitches } from "./not-enough-stitches.ts";
+export { type Facts as NotFastenedOffFacts, notFastenedOff } from "./not-fastened-off.ts";
 export { type Facts as NothingToWorkIntoFacts, nothingToWorkInto } from "./nothing-to-work-into.ts";
 export { type Facts as NumberRepeatsFacts, numberRepeats } from "./number-repeats.ts";
 export { type Facts as NumberSkipsFacts, numberSkips } from "./number-skips.ts";
