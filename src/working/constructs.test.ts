@@ -38,7 +38,6 @@ const ROWS: readonly (readonly [what: string, pattern: string, count: string])[]
     "Rnd 1: Ch 3, 9 dc in ring, join with sl st in top of ch 3. 10 dc.",
     "10",
   ],
-  ["a short chain worked into as a ring", "Rnd 1: Ch 4, 9 sc in ring, join with sl st in first sc.", "9"],
   [
     "a ring of chains",
     "Ch 4, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st in first sc.",
