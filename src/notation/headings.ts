@@ -62,7 +62,9 @@ export function blockHeading(
       : { style: "capitals", to: dashed && !colon ? block.start + words.length - dashed[0].length : to };
   }
   if (NOT_HEADING.test(words) || /[,;]$/.test(words)) return null;
-  const make = /\bmake\s(?:\d|one|two|three|four)/i.test(words);
+  // "Sleeve (make 2)", and not "Make 36ch".
+  const make =
+    /\bmake\s(?:\d|one|two|three|four)/i.test(words) && !/(?:\b|(?<=\d))ch(?:ain)?s?\b/i.test(words);
   // A remark in brackets does not make an instruction of a heading.
   const bare = words.replace(/\s?\([^()]*\)/g, "");
   if (!make && (signs(bare, 0, bare.length) > 0 || isInstruction(bare, 0, bare.length))) return null;

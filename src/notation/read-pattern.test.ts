@@ -248,6 +248,13 @@ describe("lines and paragraphs", () => {
       ),
     ).toEqual(["SLEEVE: -, Row 1", "- Left Front: Row 1", "- Divide for neck: Row 1", "BACK: 1st row"]));
 
+  it('takes "Make 44ch" behind a name for the beginning of a piece and no heading', () =>
+    expect(
+      rows(
+        "BACK: Make 44ch.\n1st row: 1dc into each ch to end.\n\nLEFT FRONT: Make 20 (24) 26ch.\n1st row: 1dc into each ch.\n\nSLEEVES (make 2)\nMake 30ch.\n1st row: 1dc into each ch.",
+      ),
+    ).toEqual(["BACK: -, 1st row", "LEFT FRONT: -, 1st row", "SLEEVES x2: -, 1st row"]));
+
   it("reads names of parts that stand before a label with no mark", () =>
     expect(
       rows(
