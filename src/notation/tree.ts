@@ -448,6 +448,8 @@ export interface AsPieceClause extends Node {
 export interface SeamClause extends Node {
   readonly kind: "seam";
   readonly seam: "side" | "shoulder" | "sleeve" | "sleeve-to-armhole" | "other";
+  /** The words call it a seam, "side seams", and not only an edge that is sewn. */
+  readonly calledSeam?: boolean;
   readonly words: string;
   readonly open?: Measure;
 }

@@ -180,7 +180,7 @@ function edgesOf(
   if (clause.seam === "side" && back && front) {
     // Without armholes the whole sides are sewn, but only where the words name side seams and the pieces lie upright.
     if (hasArmhole(back) !== hasArmhole(front)) return null;
-    if (!hasArmhole(back) && !/\bside seams?\b/i.test(clause.words)) return null;
+    if (!hasArmhole(back) && clause.calledSeam !== true) return null;
     const a = rowsToArmhole(back);
     const b = rowsToArmhole(front);
     if (a === null || b === null) return null;

@@ -46,6 +46,8 @@ export function readSeam(reading: Reading): SeamClause | null {
       kind: "seam",
       span,
       seam: seam ?? "other",
+      calledSeam:
+        / (side|sides|shoulder|shoulders|sleeve|sleeves|underarm) seams?( |$)/u.test(words) || undefined,
       words: reading.words(span),
       open: open ?? undefined,
     });

@@ -203,6 +203,12 @@ function printSizeEnd(clause: SizeEndClause, setting: Setting): string {
   return `${sizesOnly(clause.sizes, setting.style)}: end here`;
 }
 
+/** Edges that are sewn without being called a seam. */
+const EDGES: Partial<Record<SeamClause["seam"], string>> = {
+  side: "sew the sides together",
+  shoulder: "sew the shoulders together",
+};
+
 const SEAMS = {
   side: "sew side seams",
   shoulder: "sew shoulder seams",
@@ -213,7 +219,7 @@ const SEAMS = {
 function printSeam(clause: SeamClause): string {
   if (clause.seam === "other") return lead(clause.words);
   const open = clause.open ? `, leaving ${printMeasure(clause.open)} open` : "";
-  return `${SEAMS[clause.seam]}${open}`;
+  return `${(clause.calledSeam ? SEAMS : EDGES)[clause.seam] ?? SEAMS[clause.seam]}${open}`;
 }
 
 /** "with 4 mm hook"; a hook that is told by other words has them as they were said. */

@@ -76,7 +76,13 @@ function others(sizes: number): Arbitrary<Clause> {
     ),
     all(
       just({ kind: "seam", words: "", ...span }),
-      fc.record({ seam: fc.constantFrom("side", "shoulder", "sleeve") }),
+      fc.constantFrom(
+        { seam: "side" as const },
+        { seam: "side" as const, calledSeam: true },
+        { seam: "shoulder" as const },
+        { seam: "shoulder" as const, calledSeam: true },
+        { seam: "sleeve" as const, calledSeam: true },
+      ),
     ),
     evens(sizes),
     rowRefs(sizes),
