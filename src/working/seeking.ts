@@ -56,7 +56,7 @@ function longestSpace(edge: Edge): number {
 /** Whether a row not worked in the round ends at the chain, so many long, that began the row below. */
 function endsWithChain(edge: Edge, chains: number): boolean {
   const last = edge.runs.at(-1)?.unit.at(-1);
-  return !edge.closed && last?.role === "turning" && last.chains === chains;
+  return !edge.closed && last?.role === "turning" && last.counted && last.chains === chains;
 }
 
 /** Whether a code of the dictionary is several stitches fanned from one place. */
