@@ -35,7 +35,9 @@ export async function begin(request: BeginRequest, terminal: Terminal): Promise<
   const begun = await beginDesign(chosen.choices, await loadSolver());
   const width = columnsOf(terminal);
   const paint = paintFor(terminal.colour);
-  if (begun.is !== "begun") {
+  if (begun.is === "not wearable")
+    return refuse("these choices do not come out, so nothing was written.", ...begun.why);
+  if (begun.is === "not graded") {
     terminal.err("loopwright: no counts fit these choices, so nothing was written.\n");
     const view = viewOf({ ...begun.why.before, findings: begun.why.findings });
     terminal.err(`${setFindings(view, width, paint).join("\n")}\n`);

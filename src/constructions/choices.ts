@@ -19,6 +19,8 @@ export interface Choices {
     readonly grams: number;
     readonly price?: string;
   };
+  /** From the nape to the hem, in words of the plan. */
+  readonly bodyLength: string;
   /** Finished less body, cm. */
   readonly ease: { readonly bust: number; readonly upperArm: number };
   /** A straight side to the shoulder, or a square notch under the arm. */

@@ -5,7 +5,6 @@ import {
   ridgeGauge,
   type StartGauge,
   stretchedWords,
-  swatchGrams,
   swatchWords,
 } from "./estimates.ts";
 
@@ -23,20 +22,29 @@ export interface DraftParts {
   readonly pieces: readonly string[];
 }
 
-/** The whole document, its counts not chosen yet. */
-export function documentOf(choices: Choices, parts: DraftParts): string {
+/** Values of counts by name, one for each size. */
+export type Values = ReadonlyMap<string, readonly (number | null)[]>;
+
+/** The whole document, with the values of its counts where they are chosen already. */
+export function documentOf(choices: Choices, parts: DraftParts, values: Values = new Map()): string {
   const cautions = choices.forChildren ? CAUTIONS : [];
-  return [...head(choices, parts), ...opening(choices, parts), ...parts.pieces, ...cautions].join("\n");
+  return [...head(choices, parts, values), ...opening(choices, parts), ...parts.pieces, ...cautions].join(
+    "\n",
+  );
 }
 
 /** Sources: EN 14682 and 16 CFR 1120 on cords, 16 CFR 1501 on small parts, the advice of paediatricians on babies' sleep. */
 const CAUTIONS = [
-  "# For a child's safety",
-  "Add no cords, ties or drawstrings at the neck, and none with loose ends anywhere. Sew on no buttons, beads or pompons for a child under three years; whatever is sewn on must hold when it is tugged. A baby under one year sleeps without loose clothes or covers: take the garment off for sleep. Follow your local rules for children's clothes, all the more before you sell one.",
+  "# Important: a child's safety",
+  "Cords, ties and drawstrings do not belong at the neck of a child's garment, and none with loose ends belong anywhere on it. Buttons, beads and pompons are not for children under three years; on an older child's garment they must hold when tugged. Babies under one year sleep without loose clothes or covers, so take the garment off for sleep. Follow your local rules for children's clothes, all the more if you sell one.",
   "",
 ];
 
-function head(choices: Choices, { plan, counts, ties, fabricsUsed }: DraftParts): readonly string[] {
+function head(
+  choices: Choices,
+  { plan, counts, ties, fabricsUsed }: DraftParts,
+  values: Values,
+): readonly string[] {
   const { yarn, ease } = choices;
   const range = (wanted: number, about: number): string =>
     `${wanted} cm, from ${Math.round(wanted - about)} to ${Math.round(wanted + about)} cm`;
@@ -53,25 +61,31 @@ function head(choices: Choices, { plan, counts, ties, fabricsUsed }: DraftParts)
     "yarn:",
     `  main: { class: ${yarn.class}, metres: ${yarn.metres}, grams: ${yarn.grams}${yarn.price ? `, price: ${yarn.price}` : ""} }`,
     `hooks: ${choices.hookMm} mm, ${choices.ribHookMm} mm`,
-    "# Swatches are estimated until you measure your own: work one, wash it, and write its numbers here.",
+    "# Swatches are estimated until you measure your own: work one, wash it, and write its numbers and its grams here.",
     "fabrics:",
-    ...fabric("main", choices.hookMm, choices.fabric.stitch, mainGauge(choices), choices, 1.12),
+    ...fabric("main", choices.hookMm, choices.fabric.stitch, mainGauge(choices), 1.12),
     ...(fabricsUsed.postRib
-      ? fabric("rib", choices.ribHookMm, "dc around posts", postRibGauge(choices), choices, 1.3)
+      ? fabric("rib", choices.ribHookMm, "dc around posts", postRibGauge(choices), 1.3)
       : []),
     ...(fabricsUsed.ridges
-      ? fabric("ridges", choices.ribHookMm, "sc in back loops", ridgeGauge(choices), choices, 1.3)
+      ? fabric("ridges", choices.ribHookMm, "sc in back loops", ridgeGauge(choices), 1.3)
       : []),
     "",
     "plan:",
     ...plan.map(([name, words]) => `  ${name}: ${words}`),
     "",
     "counts:",
-    ...counts.map(([name, entries]) => `  ${name}: { ${entries} }`),
+    ...counts.map(([name, entries]) => `  ${name}: { ${entries}${valueWords(entries, values.get(name))} }`),
     "",
     ...(ties.length > 0 ? ["ties:", ...ties.map((tie) => `  - ${tie}`), ""] : []),
     "---",
   ];
+}
+
+/** A count that is the same as others follows them and is not written. */
+function valueWords(entries: string, values: readonly (number | null)[] | undefined): string {
+  if (values === undefined || entries.includes("same as:")) return "";
+  return `, is: ${new Set(values).size === 1 ? values[0] : values.join(" ")}`;
 }
 
 function fabric(
@@ -79,14 +93,13 @@ function fabric(
   hookMm: number,
   stitch: string,
   gauge: StartGauge,
-  choices: Choices,
   stretch: number,
 ): readonly string[] {
   return [
     `  ${name}:`,
     `    hook: ${hookMm} mm`,
     `    stitch: ${stitch}`,
-    `    swatch: { washed: ${swatchWords(gauge)}, stretched: ${stretchedWords(gauge, stretch)}, grams: ${swatchGrams(gauge, choices)} }`,
+    `    swatch: { washed: ${swatchWords(gauge)}, stretched: ${stretchedWords(gauge, stretch)} }`,
   ];
 }
 

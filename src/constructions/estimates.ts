@@ -36,16 +36,6 @@ export function stretchedWords({ stitchCm }: StartGauge, share: number): string 
   return `${sts} sts in ${cm(sts * stitchCm * share)} cm`;
 }
 
-/** Grams of the swatch that `swatchWords` describes, from the yarn's weight by its length. */
-export function swatchGrams({ stitchCm, rowCm }: StartGauge, { yarn, fabric }: Choices): number {
-  const sts = Math.max(8, Math.round(20 / stitchCm));
-  const rows = Math.max(6, Math.round(20 / rowCm));
-  // About 31.5 in of yarn in a square inch of any basic stitch in medium yarn, so 12.4 cm a cm2 where a stitch is 0.71 cm wide;
-  // it grows as stitches get smaller. Source: trade handbook, section 4.2.
-  const yarnCm = ((12.4 * 0.71) / stitchCm) * fabric.weight * sts * stitchCm * rows * rowCm;
-  return Math.max(1, Math.round((yarnCm / 100 / yarn.metres) * yarn.grams));
-}
-
 const cm = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** The even whole number nearest to a value, at least 2. */

@@ -1,3 +1,9 @@
+/** A whole number in the text: a count of the design with something added, or the number itself. */
+export interface Whole {
+  readonly count?: string;
+  readonly plus?: number;
+}
+
 /** One row of a fabric, flat, on any number of stitches that its multiple allows. The number of stitches stays the same. */
 export interface FabricRow {
   /** Turning chain, which never counts as a stitch: 1 or 2. */
@@ -16,7 +22,8 @@ export interface PlainRow {
 export interface RepeatedRow {
   readonly before?: string;
   readonly unit: string;
-  readonly after?: { readonly words: string; readonly takes: number };
+  /** Where edge stitches stand behind it, `takes` is without them. */
+  readonly after?: { readonly words: string; readonly takes: number; readonly edge?: Whole };
 }
 
 /** A stitch pattern that a garment can be drafted in. */
@@ -29,14 +36,12 @@ export interface FabricPattern {
   readonly looks: string;
   /** Stitches of the repeat, and how many stand beside it. */
   readonly multiple: { readonly of: number; readonly plus: number };
+  /** Of a wide repeat: the stitch that fills up beside the repeats of a sleeve, about as tall as a row. */
+  readonly edge?: string;
   /** The repeat of rows; the first is a RS row. */
   readonly rows: readonly FabricRow[];
   /** Height of a row over the width of a stitch, where no swatch says it. From geometry of the stitches; a start only. */
   readonly aspect: number;
-  /** Weight of a square centimetre beside plain single crochet in the same yarn; a start only. */
-  readonly weight: number;
-  /** Special stitches it uses, each as a sentence. */
-  readonly special?: readonly string[];
 }
 
 export const isPlain = (stitches: PlainRow | RepeatedRow): stitches is PlainRow => "plain" in stitches;

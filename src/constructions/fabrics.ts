@@ -13,7 +13,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 1, plus: 0 },
     rows: [{ chains: 1, stitches: { plain: "sc" } }],
     aspect: 0.95,
-    weight: 1,
   },
   {
     name: "half double crochet",
@@ -22,7 +21,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 1, plus: 0 },
     rows: [{ chains: 1, stitches: { plain: "hdc" } }],
     aspect: 1.3,
-    weight: 0.95,
   },
   {
     name: "double crochet",
@@ -31,7 +29,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 1, plus: 0 },
     rows: [{ chains: 2, stitches: { plain: "dc" } }],
     aspect: 1.8,
-    weight: 0.85,
   },
   {
     name: "ridges",
@@ -40,7 +37,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 1, plus: 0 },
     rows: [{ chains: 1, stitches: { plain: "sc", loops: "BLO" } }],
     aspect: 1.05,
-    weight: 1,
   },
   {
     name: "soft ridges",
@@ -49,7 +45,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 1, plus: 0 },
     rows: [{ chains: 1, stitches: { plain: "hdc", loops: "BLO" } }],
     aspect: 1.4,
-    weight: 0.95,
   },
   {
     name: "tall and short",
@@ -61,7 +56,6 @@ export const FABRICS: readonly FabricPattern[] = [
       { chains: 1, stitches: { plain: "sc" } },
     ],
     aspect: 1.35,
-    weight: 0.9,
   },
   {
     name: "bumps",
@@ -73,7 +67,6 @@ export const FABRICS: readonly FabricPattern[] = [
       { chains: 1, stitches: { plain: "sc" } },
     ],
     aspect: 1,
-    weight: 1.05,
   },
   {
     name: "pebbles",
@@ -82,7 +75,6 @@ export const FABRICS: readonly FabricPattern[] = [
     multiple: { of: 2, plus: 0 },
     rows: [{ chains: 1, stitches: { unit: "sc in next st, dc in next st" } }],
     aspect: 1.2,
-    weight: 0.95,
   },
   {
     name: "crosses",
@@ -101,7 +93,6 @@ export const FABRICS: readonly FabricPattern[] = [
       { chains: 1, stitches: { plain: "sc" } },
     ],
     aspect: 1.35,
-    weight: 0.95,
   },
   {
     name: "columns",
@@ -113,14 +104,13 @@ export const FABRICS: readonly FabricPattern[] = [
       { chains: 2, stitches: { before: "dc in first st", unit: "BPdc around next st, dc in next st" } },
     ],
     aspect: 1.6,
-    weight: 1.1,
-    special: ["FPdc", "BPdc"],
   },
   {
     name: "puffs",
     stitch: "one row of hdc and puffs, one row of hdc",
     looks: "Round puffs on a plain ground.",
     multiple: { of: 4, plus: 3 },
+    edge: "hdc",
     rows: [
       {
         chains: 1,
@@ -132,18 +122,15 @@ export const FABRICS: readonly FabricPattern[] = [
       { chains: 1, stitches: { plain: "hdc" } },
     ],
     aspect: 1.3,
-    weight: 1.15,
-    special: ["puff"],
   },
   {
     name: "basket",
     stitch: "blocks of post stitches",
     looks: "Woven blocks, thick and warm.",
     multiple: { of: 6, plus: 3 },
+    edge: "dc",
     rows: [basket("FPdc", "BPdc"), basket("BPdc", "FPdc"), basket("BPdc", "FPdc"), basket("FPdc", "BPdc")],
     aspect: 1.35,
-    weight: 1.3,
-    special: ["FPdc", "BPdc"],
   },
 ];
 

@@ -2,7 +2,9 @@ import type { Choices } from "./choices.ts";
 import type { DraftParts } from "./draft.ts";
 import { mainGauge, nearestEven, ridgeGauge, type StartGauge } from "./estimates.ts";
 import { type FabricPattern, isPlain, type PlainRow } from "./fabric.ts";
-import { count, fabricRow, rowWords, sideOf } from "./row-words.ts";
+import { fitWords } from "./fit-words.ts";
+import { count, fabricRow, rowsFrom, rowsNamed, rowWords, sideOf } from "./row-words.ts";
+import { type Settled, ZERO_NOTE } from "./settled.ts";
 import { armholeTie, sleeveCounts, sleevePiece } from "./sleeve.ts";
 import { straightRows } from "./straight-rows.ts";
 
@@ -21,30 +23,31 @@ export function worksSideways({ fabric }: Pick<Choices, "fabric">): boolean {
 const BAND_CM = 3;
 const PICKED = "in: ridges, of: stitches";
 
-export function draftPanels(asked: Choices): DraftParts {
+export function draftPanels(asked: Choices, settled: Settled): DraftParts {
   const choices: Choices = { ...asked, armhole: "straight" };
   const { sleeves, pockets } = choices;
   return {
     plan: planOf(choices),
     counts: [
       ...panelCounts(choices),
-      ...(sleeves ? sleeveCounts(choices) : armbandCounts()),
+      ...(sleeves ? sleeveCounts(choices, settled) : armbandCounts()),
       ...(pockets ? pocketCounts() : []),
     ],
     ties: [
       "back rows is back neck rows plus twice shoulder rows",
-      ...(sleeves ? [armholeTie(mainGauge(choices), "armhole sts", 2)] : []),
+      ...(sleeves ? [armholeTie(mainGauge(choices), "armhole sts")] : []),
     ],
     fabricsUsed: { postRib: sleeves && choices.hem === "post rib", ridges: true },
     introduction: [
-      `${sleeves ? "A jacket" : "A vest"} of three panels worked sideways, so that the rows run up and down. ${choices.fabric.looks}`,
+      `${sleeves ? "A jacket" : "A vest"} of three panels, worked sideways in rows from edge to edge so that the rows run up and down. ${choices.fabric.looks}`,
+      fitWords(choices),
       "The sides run straight to the shoulder, which drops over the upper arm. The bands are picked up along the edges and the fronts are left open.",
     ],
     notions: "4 locking stitch markers, yarn needle.",
     notes: [
       "The turning chain never counts as a stitch. The first stitch of a row goes into the first stitch of the row below.",
       "RS rows are worked from the hem up to the shoulder, WS rows from the shoulder down to the hem.",
-      ...(sleeves ? ["Where a size has 0, leave that step out and go on with the next."] : []),
+      ...(sleeves && settled.zeros ? [ZERO_NOTE] : []),
     ],
     pieces: [
       ...panel("Back", choices.fabric, choices, "back rows"),
@@ -53,16 +56,16 @@ export function draftPanels(asked: Choices): DraftParts {
       ...rightFront(choices),
       ...leftFront(choices),
       ...(pockets ? pocketPiece(choices) : []),
-      ...(sleeves ? sleevePiece(choices) : []),
+      ...(sleeves ? sleevePiece(choices, settled) : []),
       ...finishing(choices),
     ],
   };
 }
 
-function planOf({ sleeves, ribDepth, forChildren, pockets }: Choices): DraftParts["plan"] {
+function planOf({ sleeves, ribDepth, forChildren, pockets, bodyLength }: Choices): DraftParts["plan"] {
   return [
     ["body width", "half of finished bust"],
-    ["body length", "135 % of back length"],
+    ["body length", bodyLength],
     ["upper sleeve", "finished upper arm"],
     ["armhole depth", "half of upper sleeve"],
     ["width across shoulders", "body width"],
@@ -195,7 +198,7 @@ function pocketPiece(choices: Choices): readonly string[] {
 function finishing(choices: Choices): readonly string[] {
   const rows = Math.max(2, Math.round(BAND_CM / ridgeGauge(choices).rowCm));
   const more = (sts: string): string =>
-    `Rows 2-${rows}: Ch 1, sc BLO in each st across, turn. {${sts}} sts. Fasten off.`;
+    `${rowsFrom(2, rows)}: Ch 1, sc BLO in each st across, turn. {${sts}} sts. Fasten off.`;
   const main: StartGauge = mainGauge(choices);
   const up = Math.round(4 / main.stitchCm);
   return [
@@ -230,7 +233,7 @@ function finishing(choices: Choices): readonly string[] {
           "## Armhole bands (make 2)",
           `With RS facing and ${choices.ribHookMm} mm hook, join yarn with a sl st at the side seam.`,
           "Rnd 1: Ch 1, work {armband sts} sc evenly around the armhole; join with a sl st in first sc. {armband sts} sts.",
-          `Rnds 2-${rows}: Ch 1, sc BLO in each st around; join. {armband sts} sts. Fasten off.`,
+          `${rowsNamed(2, rows).replace("Row", "Rnd")}: Ch 1, sc BLO in each st around; join. {armband sts} sts. Fasten off.`,
           "",
         ]),
     "Weave in the ends. Wash by hand or as the yarn label says, and dry flat.",

@@ -1,7 +1,9 @@
 import type { Choices } from "./choices.ts";
 import type { DraftParts } from "./draft.ts";
 import { mainGauge, postRibGauge } from "./estimates.ts";
+import type { Whole } from "./fabric.ts";
 import { type FabricPattern, tapers } from "./fabric.ts";
+import { fitWords } from "./fit-words.ts";
 import {
   count,
   fabricRow,
@@ -12,8 +14,8 @@ import {
   rowWords,
   sideOf,
   stitchesOf,
-  type Whole,
 } from "./row-words.ts";
+import { type Settled, ZERO_NOTE } from "./settled.ts";
 import {
   armholeTie,
   type Multiple,
@@ -56,8 +58,9 @@ function cutOf(choices: Choices): Cut {
   const multiple = pieceMultiple(choices);
   const inRows = rowsIn(choices);
   const step = fabric.multiple.of * Math.max(1, Math.round(1.3 / main.stitchCm / fabric.multiple.of));
-  const neckSteps = step * main.stitchCm > 2.5 ? 1 : 2;
   const slope = 2 * main.stitchCm;
+  // A second step needs two rows more, which coarse rows have no room for.
+  const neckSteps = step * main.stitchCm > 2.5 || 5 * main.rowCm + slope > 1.3 * choices.neckDrop ? 1 : 2;
   const frontRows =
     1 +
     inRows *
@@ -73,17 +76,17 @@ function cutOf(choices: Choices): Cut {
     frontRows,
     backSide: Math.max(2, Math.round((main.rowCm + slope) / rib.stitchCm)),
     frontSide: Math.round((frontRows * main.rowCm + slope) / rib.stitchCm) + step * neckSteps,
-    armholeTie: armholeTie(main, "armhole rows", Math.max(2, multiple.of)),
+    armholeTie: armholeTie(main, "armhole rows"),
   };
 }
 
-export function draftPullover(choices: Choices): DraftParts {
+export function draftPullover(choices: Choices, settled: Settled): DraftParts {
   const cut = cutOf(choices);
   const shape = choices.armhole;
   const tapered = tapers(choices.fabric);
   return {
     plan: planOf(choices, cut),
-    counts: [...bodyCounts(cut, choices), ...sleeveCounts(choices)],
+    counts: [...bodyCounts(cut, choices), ...sleeveCounts(choices, settled)],
     ties: [
       ...(shape === "notch" ? ["body sts is chest sts plus twice notch sts"] : []),
       "chest sts is back neck sts plus twice shoulder sts",
@@ -94,7 +97,8 @@ export function draftPullover(choices: Choices): DraftParts {
       ridges: choices.hem === "ridges" || !tapered,
     },
     introduction: [
-      `A pullover in four flat pieces, worked from the hem up. ${choices.fabric.looks}`,
+      `A pullover of four flat pieces, worked in rows from the hem up and sewn together. ${choices.fabric.looks}`,
+      fitWords(choices),
       shape === "notch"
         ? "The armhole is a shallow square notch, and the top of each sleeve is set straight into it."
         : "The sides run straight to the shoulder, which drops over the upper arm.",
@@ -103,12 +107,12 @@ export function draftPullover(choices: Choices): DraftParts {
     notes: [
       "The turning chain never counts as a stitch. The first stitch of a row goes into the first stitch of the row below.",
       "Row numbers begin again with each section.",
-      ...(tapered ? ["Where a size has 0, leave that step out and go on with the next."] : []),
+      ...(tapered && settled.zeros ? [ZERO_NOTE] : []),
     ],
     pieces: [
       ...back(cut, choices),
       ...front(cut, choices),
-      ...sleevePiece(choices),
+      ...sleevePiece(choices, settled),
       ...finishing(cut, choices),
     ],
   };
@@ -123,7 +127,7 @@ function planOf(choices: Choices, cut: Cut): DraftParts["plan"] {
     ["rib depth", `${choices.ribDepth} cm`],
     ["upper sleeve", "finished upper arm"],
     ["armhole depth", "half of upper sleeve"],
-    ["hem to underarm", "135 % of back length minus armhole depth"],
+    ["hem to underarm", `${choices.bodyLength} minus armhole depth`],
     ...(choices.armhole === "notch"
       ? ([
           ["width across shoulders", "half of (cross back plus body width)"],
@@ -144,7 +148,9 @@ function bodyCounts(cut: Cut, choices: Choices): DraftParts["counts"] {
   const m = fabric.multiple;
   const taken = 2 * neckStep * neckSteps;
   const rows = `of: rows, ${rowsWords(choices)}`;
-  const short = fabric.rows.length + 4;
+  // The front has the rows that are written out and at least two more before the neck.
+  const told = fabric.rows.length + (shape === "notch" ? 1 : 0);
+  const short = rowsIn(choices) * Math.ceil((told + 2) / rowsIn(choices));
   return [
     ["body sts", `along: body width, in: main, of: stitches${multipleWords(multiple)}`],
     ["body rows", `along: hem to underarm minus rib depth, in: main, ${rows}`],
@@ -203,7 +209,7 @@ function back(cut: Cut, choices: Choices): readonly string[] {
     "## Left shoulder",
     "With RS facing, skip the next {back neck sts} unworked sts of the last full row for the back neck and join yarn with a sl st in the next st.",
     `Row 1 (RS): ${rowFromJoin(fabricRow(fabric, 1), shoulder(cut, 0))} {shoulder sts} sts.`,
-    `Row 2 (WS): Sl st in each of first {outer shoulder sts} sts, ch 1, sc in each of the next ${half} sts, turn. ${half} sts.`,
+    `Row 2 (WS): Sl st in each of first {outer shoulder sts} sts, ch 1, sc in each of next ${half} sts, turn. ${half} sts.`,
     `Row 3 (RS): Ch 1, sc in each st across. ${half} sts. Fasten off.`,
     "",
   ];
@@ -258,7 +264,7 @@ function front(cut: Cut, choices: Choices): readonly string[] {
     "With RS facing, skip the next {front neck sts} unworked sts of the last full row for the front neck and join yarn with a sl st in the next st.",
     `Row 1 (RS): ${rowFromJoin(fabricRow(fabric, 1), shoulder(cut, taken))} ${shoulderSts(taken)} sts.`,
     ...neckRows(cut, (row, step) => rowWords(row, { to: "last", left: step })),
-    `Row ${last + 1} (${slopeSide}): Sl st in each of first {outer shoulder sts} sts, ch 1, sc in each of the next ${half} sts, turn. ${half} sts.`,
+    `Row ${last + 1} (${slopeSide}): Sl st in each of first {outer shoulder sts} sts, ch 1, sc in each of next ${half} sts, turn. ${half} sts.`,
     `Row ${last + 2} (RS): Ch 1, sc in each st across. ${half} sts. Fasten off.`,
     "",
   ];

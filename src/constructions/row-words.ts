@@ -1,10 +1,4 @@
-import { type FabricPattern, type FabricRow, isPlain } from "./fabric.ts";
-
-/** A whole number in the text: a count of the design with something added, or the number itself. */
-export interface Whole {
-  readonly count?: string;
-  readonly plus?: number;
-}
+import { type FabricPattern, type FabricRow, isPlain, type Whole } from "./fabric.ts";
 
 /** "{notch sts}", "3", "{notch sts + 1}". */
 export function say({ count, plus = 0 }: Whole, more = 0): string {
@@ -40,7 +34,12 @@ export function stitchesOf({ stitches }: FabricRow, reach: Reach): string {
   if (reach.to === "last")
     return `${head}*${unit}; rep from * to last ${say(reach.left, after?.takes ?? 0)} sts${after ? `, ${asNext(after.words)}` : ""}`;
   if (after === undefined) return `${head}*${unit}; rep from * across`;
-  return `${head}*${unit}; rep from * to last ${after.takes === 1 ? "st" : `${after.takes} sts`}, ${after.words}`;
+  const left = after.edge
+    ? `${say(after.edge, after.takes)} sts`
+    : after.takes === 1
+      ? "st"
+      : `${after.takes} sts`;
+  return `${head}*${unit}; rep from * to last ${left}, ${after.words}`;
 }
 
 /** Where stitches are left behind it, what was the last of a row is the next. */
@@ -95,6 +94,34 @@ export function fabricRow({ rows }: FabricPattern, number: number): FabricRow {
 export function rowsNamed(from: number, to: number): string {
   if (from === to) return `Row ${from}`;
   return to === from + 1 ? `Rows ${from} and ${to}` : `Rows ${from}-${to}`;
+}
+
+/** The label of rows that are told together: "Row 3 (WS)", "Rows 3 and 4", "Rows 3-6". */
+export const rowsFrom = (from: number, to: number): string =>
+  from === to ? `Row ${from} (${sideOf(from)})` : rowsNamed(from, to);
+
+/** A fabric with so many plain stitches beside its repeats at both edges, where it names a stitch for them. */
+export function edgedFabric(fabric: FabricPattern, edge: Whole): FabricPattern {
+  const stitch = fabric.edge;
+  if (stitch === undefined) return fabric;
+  return {
+    ...fabric,
+    rows: fabric.rows.map((row): FabricRow => {
+      if (isPlain(row.stitches)) return row;
+      const { before, unit, after } = row.stitches;
+      const ground = new RegExp(`^${stitch} in each of first (\\d+) sts$`).exec(before ?? "");
+      const first = `${stitch} in each of first ${say(edge, Number(ground?.[1] ?? 0))} sts`;
+      const last = `${stitch} in each of last ${say(edge)} sts`;
+      return {
+        ...row,
+        stitches: {
+          before: ground || before === undefined ? first : `${first}, ${before.replace(/\bfirst\b/, "next")}`,
+          unit,
+          after: { words: after ? `${asNext(after.words)}, ${last}` : last, takes: after?.takes ?? 0, edge },
+        },
+      };
+    }),
+  };
 }
 
 export const sideOf = (number: number): "RS" | "WS" => (number % 2 === 1 ? "RS" : "WS");

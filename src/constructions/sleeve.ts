@@ -3,7 +3,8 @@ import type { DraftParts } from "./draft.ts";
 import { nearestOdd, postRibGauge, ridgeGauge, type StartGauge } from "./estimates.ts";
 import { isPlain, tapers } from "./fabric.ts";
 import { postRib, ridges } from "./ribs.ts";
-import { count, fabricRow } from "./row-words.ts";
+import { count, edgedFabric, fabricRow, rowsFrom } from "./row-words.ts";
+import { type Settled, type Step, stepsWorked, sumOf } from "./settled.ts";
 import { straightRows } from "./straight-rows.ts";
 
 /*
@@ -38,13 +39,16 @@ export const ribRows = (choices: Choices, rib: Choices["hem"]): number =>
     nearestOdd(choices.ribDepth / (rib === "ridges" ? ridgeGauge(choices) : postRibGauge(choices)).rowCm),
   );
 
-/** @param repeat  stitches by which the sleeve top can change */
-export function armholeTie({ stitchCm, rowCm }: StartGauge, armhole: string, repeat: number): string {
-  // Up to 2.5 cm are eased in without puckering, source: trade handbook, section 2.4 (set-in).
-  const slack = Math.max(1, Math.min(repeat / 2, Math.floor(1.2 / stitchCm)));
+/** The sleeve top goes round the armhole, a little wider, so that it is eased in and never stretched. */
+export function armholeTie({ stitchCm, rowCm }: StartGauge, armhole: string): string {
+  // Up to 2.5 cm are eased in without puckering, never less, source: trade handbook, section 2.4 (set-in). A little is left for rounding.
+  const exact = armhole.endsWith("sts") ? 0 : (2 * rowCm) / stitchCm;
+  const plus = Math.round(2 * (exact + 0.9 / stitchCm)) / 2;
+  const within = Math.floor(10 * (1.4 / stitchCm - Math.abs(plus - exact - 0.9 / stitchCm))) / 10;
+  const slack = `plus ${plus}, within ${within}`;
+  if (armhole.endsWith("sts")) return `sleeve top sts is twice ${armhole} ${slack}`;
   const { over, under } = smallFraction((2 * rowCm) / stitchCm);
-  if (armhole.endsWith("sts")) return `sleeve top sts is twice ${armhole} plus ${slack}, within ${slack}`;
-  return `sleeve top sts is ${over} for every ${under} ${armhole} plus ${slack + Math.round((2 * rowCm) / stitchCm)}, within ${slack}`;
+  return `sleeve top sts is ${over} for every ${under} ${armhole} ${slack}`;
 }
 
 /** The fraction with the smallest bottom, up to 12, that is within a hundredth of a value. */
@@ -70,43 +74,48 @@ export function ribStart(choices: Choices, sts: string, rib: Choices["hem"]): re
 }
 
 /** Counts of a sleeve. The plan has to have "upper sleeve", "cuff", "sleeve length" and "rib depth". */
-export const sleeveCounts = (choices: Choices): DraftParts["counts"] =>
-  tapers(choices.fabric) ? taperedCounts(choices) : straightCounts(choices);
+export const sleeveCounts = (choices: Choices, settled: Settled): DraftParts["counts"] =>
+  tapers(choices.fabric) ? taperedCounts(choices, settled) : straightCounts(choices);
 
-export const sleevePiece = (choices: Choices): readonly string[] =>
-  tapers(choices.fabric) ? taperedSleeve(choices) : straightSleeve(choices);
+export const sleevePiece = (choices: Choices, settled: Settled): readonly string[] =>
+  tapers(choices.fabric) ? taperedSleeve(choices, settled) : straightSleeve(choices);
 
-function taperedCounts(choices: Choices): DraftParts["counts"] {
+const SLOW: Step = { name: "slow increases", stitches: "twice", rows: "4 times" };
+const FAST: Step = { name: "fast increases", stitches: "twice", rows: "twice" };
+const DOUBLE: Step = { name: "double increases", stitches: "4 times", rows: "twice" };
+
+function taperedCounts(choices: Choices, settled: Settled): DraftParts["counts"] {
   const multiple = pieceMultiple(choices);
-  const rows = rowsWords(choices);
+  const steps = stepsWorked([SLOW, FAST, DOUBLE], settled);
+  const upTo = (step: Step): string => sumOf(steps.slice(0, steps.indexOf(step) + 1), "stitches");
   return [
     ["cuff sts", `along: cuff, in: main, of: stitches${multipleWords(multiple)}`],
-    ["slow increases", "of: repeats, order: any"],
-    ["fast increases", "of: repeats, order: any"],
-    ["double increases", "of: repeats, order: any"],
-    ["sleeve sts after slow increases", "same as: cuff sts plus 2 plus twice slow increases"],
-    ["sleeve sts after fast increases", "same as: sleeve sts after slow increases plus twice fast increases"],
+    ...steps.map(({ name }) => [name, "of: repeats, order: any"] as const),
+    ...steps
+      .filter((step) => step !== DOUBLE)
+      .map((step) => [`sleeve sts after ${step.name}`, `same as: cuff sts plus 2${upTo(step)}`] as const),
     [
       "sleeve top sts",
-      "along: upper sleeve, in: main, of: stitches, same as: sleeve sts after fast increases plus 4 times double increases",
+      `along: upper sleeve, in: main, of: stitches, same as: cuff sts plus 2${sumOf(steps, "stitches")}`,
     ],
     [
       "increase rows",
-      "of: rows, order: any, same as: 4 times slow increases plus twice fast increases plus twice double increases plus 4",
+      `of: rows, order: any, same as: ${sumOf(steps, "rows").replace(/^ plus /, "")}${steps.length > 0 ? " plus 4" : ""}`,
     ],
     ["straight rows", "of: rows, order: any, parity: even, at least: 4"],
     [
       "sleeve rows",
-      `along: sleeve length minus rib depth, in: main, of: rows, ${rows}, order: any, same as: increase rows plus straight rows`,
+      `along: sleeve length minus rib depth, in: main, of: rows, ${rowsWords(choices)}, order: any, same as: increase rows plus straight rows`,
     ],
   ];
 }
 
-function taperedSleeve(choices: Choices): readonly string[] {
+function taperedSleeve(choices: Choices, settled: Settled): readonly string[] {
   const { fabric } = choices;
   const period = fabric.rows.length;
   const even = fabricRow(fabric, 2);
   const stitch = isPlain(even.stitches) ? even.stitches : { plain: "sc" };
+  const steps = stepsWorked([SLOW, FAST, DOUBLE], settled);
   const words = (many: number): string => {
     const loops = stitch.loops ? ` ${stitch.loops}` : "";
     const one = `${stitch.plain}${loops}`;
@@ -116,6 +125,11 @@ function taperedSleeve(choices: Choices): readonly string[] {
     period === 1
       ? "Keeping on with Row 1 on all other rows"
       : "Keeping on with Row 1 on every RS row and Row 2 on all remaining WS rows";
+  const every = (step: Step, row: string): string => {
+    const before =
+      steps[0] === step ? `${keeping}, work the increase row again` : "Then work the increase row";
+    return `${before} on every ${row} row {${step.name}} times. {sleeve sts after ${step.name}} sts.`;
+  };
   return [
     "# Sleeves (make 2)",
     ...ribStart(choices, "cuff sts", choices.hem),
@@ -123,10 +137,14 @@ function taperedSleeve(choices: Choices): readonly string[] {
     "## Sleeve",
     ...straightRows(fabric, 1, { plus: 3 }, "{cuff sts} sts"),
     `Row 4 (WS) (increase row): ${words(2)} {cuff sts + 2} sts.`,
-    `${keeping}, work the increase row again on every 4th row {slow increases} times. {sleeve sts after slow increases} sts.`,
-    "Then work the increase row on every 2nd row {fast increases} times. {sleeve sts after fast increases} sts.",
-    `Double increase row (used below): ${words(3)} 4 sts increased.`,
-    "Next rows: Work (Row 1, Double increase row) {double increases} times. {sleeve top sts} sts.",
+    ...(steps.includes(SLOW) ? [every(SLOW, "4th")] : []),
+    ...(steps.includes(FAST) ? [every(FAST, "2nd")] : []),
+    ...(steps.includes(DOUBLE)
+      ? [
+          `Double increase row (used below): ${words(3)} 4 sts increased.`,
+          "Next rows: Work (Row 1, Double increase row) {double increases} times. {sleeve top sts} sts.",
+        ]
+      : []),
     `Work ${period === 1 ? "Row 1" : "Rows 1 and 2 alternately"} for {straight rows} more rows, ending with a WS row. {sleeve rows} rows, {sleeve top sts} sts.`,
     `Fasten off.${choices.armhole === "notch" ? " Place markers {notch rows} rows below the top at each side." : ""}`,
     "",
@@ -136,8 +154,22 @@ function taperedSleeve(choices: Choices): readonly string[] {
 function straightCounts(choices: Choices): DraftParts["counts"] {
   const multiple = pieceMultiple(choices);
   const odd = choices.fabric.multiple.plus % 2 === 1;
+  const { of, plus } = choices.fabric.multiple;
+  const edged = choices.fabric.edge !== undefined;
   return [
-    ["sleeve top sts", `along: upper sleeve, in: main, of: stitches${multipleWords(multiple)}`],
+    ...(edged
+      ? ([
+          ["sleeve repeats", "of: repeats, at least: 1"],
+          // So many more fill up to the next repeat at both edges together.
+          ["sleeve edge sts", `of: stitches, order: any, at least: 2, at most: ${1 + of / 2}`],
+          [
+            "sleeve top sts",
+            `along: upper sleeve, in: main, of: stitches, same as: ${of} times sleeve repeats plus twice sleeve edge sts plus ${plus}`,
+          ],
+        ] as const)
+      : ([
+          ["sleeve top sts", `along: upper sleeve, in: main, of: stitches${multipleWords(multiple)}`],
+        ] as const)),
     [
       "sleeve rows",
       `along: sleeve length minus rib depth, in: main, of: rows, ${rowsWords(choices)}, order: any`,
@@ -158,13 +190,18 @@ function straightSleeve(choices: Choices): readonly string[] {
     "## Sleeve",
     `With ${choices.hookMm} mm hook, ch {sleeve top sts + 1}.`,
     "Foundation row (WS): Sc in 2nd ch from hook and in each ch across, turn. {sleeve top sts} sts.",
-    ...straightRows(choices.fabric, 1, count("sleeve rows"), "{sleeve top sts} sts"),
+    ...straightRows(
+      edgedFabric(choices.fabric, count("sleeve edge sts")),
+      1,
+      count("sleeve rows"),
+      "{sleeve top sts} sts",
+    ),
     "",
     "## Cuff",
     `Change to ${choices.ribHookMm} mm hook.`,
     `Row 1 (RS): Ch 1, ${odd ? "sc in first st, " : ""}*sc2tog over next 2 sts; rep from * across, turn. {cuff sts} sts.`,
     "Row 2 (WS): Ch 1, sc BLO in each st across, turn. {cuff sts} sts.",
-    `Rows 3-${ribRows(choices, "ridges")}: Rep Row 2. {cuff sts} sts. Fasten off.`,
+    `${rowsFrom(3, ribRows(choices, "ridges"))}: Rep Row 2. {cuff sts} sts. Fasten off.`,
     ...(choices.armhole === "notch" ? ["Place markers {notch rows} rows below the top at each side."] : []),
     "",
   ];

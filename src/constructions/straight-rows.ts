@@ -1,5 +1,5 @@
-import type { FabricPattern } from "./fabric.ts";
-import { fabricRow, rowsNamed, rowWords, say, sideOf, type Whole } from "./row-words.ts";
+import type { FabricPattern, Whole } from "./fabric.ts";
+import { fabricRow, rowsNamed, rowWords, say, sideOf } from "./row-words.ts";
 
 /**
  * Rows of a fabric without shaping, numbered from `from` to `last`: its own rows once, then told again.
@@ -30,7 +30,7 @@ export function straightRows(
   lines.push(
     next === end
       ? `Row ${end} (${sideOf(end)}): Rep Row ${from}. ${sts}.`
-      : `Rows ${next}-${end}: Rep ${again}${ending}. ${sts}.`,
+      : `${rowsNamed(next, end)}: Rep ${again}${ending}. ${sts}.`,
   );
   return lines;
 }

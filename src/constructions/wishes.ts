@@ -1,4 +1,4 @@
-import { CHART_NAMES, chartNamed } from "../bodies/index.ts";
+import { CHART_NAMES, type Chart, chartNamed, type Measurement } from "../bodies/index.ts";
 import { HOOKS, YARN_CLASSES, type YarnClass } from "../stitches/index.ts";
 import type { Choices } from "./choices.ts";
 import { type FabricPattern, isPlain } from "./fabric.ts";
@@ -93,7 +93,7 @@ export function choose(wishes: Wishes): Chosen {
     problems.push(
       `A garment of this construction cannot be drafted in ${name} yet. It can in: ${fabrics.map((each) => each.name).join(", ")}.`,
     );
-  const sizes = sizesOf(wishes.sizes, chart?.sizes ?? [], problems);
+  const sizes = sizesOf(wishes.sizes, chart, construction, problems);
   const yarnClass = YARN_CLASSES[number(wishes.yarn, "The class of a yarn", 4, 1, 6)] as YarnClass;
   const gauge = gaugeOf(wishes.gauge, fabric, yarnClass, problems);
   const hookMm = number(wishes.hook, "A hook in millimetres", usualHook(yarnClass), 2, 20);
@@ -115,7 +115,9 @@ export function choose(wishes: Wishes): Chosen {
     },
     armhole: one(wishes.armhole, ["notch", "straight"], "armhole", "notch"),
     hem: one(wishes.hem, ["post rib", "ridges"], "hem", "post rib"),
-    neckDrop: forChildren ? 6 : 8,
+    // To the hip; a chart that has no nape to waist has nape to hip. Common practice, no source.
+    bodyLength: chart?.values.has("back length") ? "135 % of back length" : "back hip length",
+    neckDrop: /^babies/.test(body) ? 5 : forChildren ? 6 : 8,
     ribDepth: forChildren ? 4 : 5,
     sleeves: construction === "panels" ? (wishes.sleeves ?? false) : true,
     pockets: construction === "panels" && (wishes.pockets ?? false),
@@ -126,15 +128,41 @@ export function choose(wishes: Wishes): Chosen {
   return problems.length > 0 ? { problems } : { choices };
 }
 
-function sizesOf(said: string | undefined, known: readonly string[], problems: string[]): readonly string[] {
-  if (said === undefined) return known;
-  const names = said.includes(",") ? said.split(",").map((name) => name.trim()) : said.trim().split(/\s+/);
-  const missing = names.filter((name) => name !== "" && !known.includes(name));
+/** The sizes that were named, or all that the chart has every needed measurement of. */
+function sizesOf(
+  said: string | undefined,
+  chart: Chart | undefined,
+  construction: Choices["construction"],
+  problems: string[],
+): readonly string[] {
+  if (!chart) return [];
+  const needed = neededOf(chart, construction);
+  const lacking = (size: string): readonly Measurement[] =>
+    needed.filter((one) => !chart.values.get(one)?.[chart.sizes.indexOf(size)]);
+  if (said === undefined) return chart.sizes.filter((size) => lacking(size).length === 0);
+  const names = (said.includes(",") ? said.split(",") : said.split(/\s+/))
+    .map((name) => name.trim())
+    .filter((name) => name !== "");
+  const missing = names.filter((name) => !chart.sizes.includes(name));
   if (missing.length > 0)
-    problems.push(`The chart has no size ${missing.join(", ")}. It has: ${known.join(", ")}.`);
-  if (names.every((name) => name === "")) problems.push("Name at least one size.");
-  return names.filter((name) => name !== "");
+    problems.push(`The chart has no size ${missing.join(", ")}. It has: ${chart.sizes.join(", ")}.`);
+  if (names.length === 0) problems.push("Name at least one size.");
+  const bare = names.filter((name) => chart.sizes.includes(name) && lacking(name).length > 0);
+  if (bare.length > 0)
+    problems.push(
+      `The chart ${chart.name} does not say the ${[...new Set(bare.flatMap(lacking))].join(", ")} of ${bare.join(", ")}, and a draft needs it. Take other sizes or another chart.`,
+    );
+  return names;
 }
+
+/** What a body needs to be known by. */
+const neededOf = ({ values }: Chart, construction: Choices["construction"]): readonly Measurement[] => [
+  "bust",
+  "upper arm",
+  values.has("cross back") ? "cross back" : "shoulder width",
+  values.has("back length") ? "back length" : "back hip length",
+  ...(construction === "raglan" ? (["armhole depth", "arm length"] as const) : (["neck to wrist"] as const)),
+];
 
 function gaugeOf(
   said: string | undefined,
