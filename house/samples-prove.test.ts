@@ -5,7 +5,7 @@ import { proveDesign } from "../src/design/index.ts";
 
 const SAMPLES = new URL("../samples/", import.meta.url).pathname;
 
-it.each(readdirSync(SAMPLES).filter((name) => name.endsWith(".txt")))(
+it.each(readdirSync(SAMPLES).filter((name) => /\.(?:txt|md)$/.test(name)))(
   "%s proves without an error or a warning",
   (name) => {
     const found = proveDesign(readFileSync(join(SAMPLES, name), "utf8")).findings;

@@ -38,10 +38,22 @@ export async function beginDesign(
   solver: LinearSolver | null = null,
 ): Promise<BegunDesign> {
   const draft = DRAFTS[choices.construction];
-  const text = documentOf(choices, draft(choices, UNSETTLED));
-  const graded = await gradeDesign(text, solver);
-  if (graded.is !== "graded") return { is: "not graded", text, why: graded };
-  const written = settledText(choices, draft, graded.after);
+  const [first, every] = UNSETTLED.map((settled) => ({
+    settled,
+    text: documentOf(choices, draft(choices, settled)),
+  }));
+  if (!first || !every) throw new Error("there is always a draft");
+  let graded = await gradeDesign(first.text, solver);
+  let { settled } = first;
+  if (first.text !== every.text && !(graded.is === "graded" && sleeveComesOut(graded.after))) {
+    const other = await gradeDesign(every.text, solver);
+    if (other.is === "graded" || graded.is !== "graded") {
+      graded = other;
+      settled = every.settled;
+    }
+  }
+  if (graded.is !== "graded") return { is: "not graded", text: every.text, why: graded };
+  const written = settledText(choices, draft, graded.after, settled);
   const proof = proveDesign(written);
   const why = whyNotWearable(proof, choices);
   if (why.length > 0) return { is: "not wearable", text: written, proof, why };
@@ -49,10 +61,26 @@ export async function beginDesign(
 }
 
 /** The text with the counts chosen, without the steps that no size works. */
-function settledText(choices: Choices, draft: (typeof DRAFTS)["pullover"], { counts = [] }: Proof): string {
+function settledText(
+  choices: Choices,
+  draft: (typeof DRAFTS)["pullover"],
+  { counts = [] }: Proof,
+  drafted: Settled,
+): string {
   const steps = counts.filter(({ of }) => of === "repeats");
   const without = steps.filter(({ values }) => values?.every((value) => value === 0)).map(({ name }) => name);
   const zeros = steps.some(({ name, values }) => !without.includes(name) && values?.includes(0));
   const values = new Map(counts.flatMap(({ name, values }) => (values ? [[name, values] as const] : [])));
-  return documentOf(choices, draft(choices, { without: new Set(without), zeros }), values);
+  return documentOf(
+    choices,
+    draft(choices, { without: new Set([...drafted.without, ...without]), zeros }),
+    values,
+  );
 }
+
+/** A sleeve whose measures come closer than this, cm, needs no faster shaping. */
+const CLOSE = 1.5;
+const SLEEVE = new Set(["upper sleeve", "cuff", "sleeve length"]);
+
+const sleeveComesOut = ({ finished = [] }: Proof): boolean =>
+  finished.every(({ name, missed }) => !SLEEVE.has(name) || missed.every((cm) => Math.abs(cm ?? 0) < CLOSE));

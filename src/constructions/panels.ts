@@ -5,7 +5,7 @@ import { type FabricPattern, isPlain, type PlainRow } from "./fabric.ts";
 import { fitWords } from "./fit-words.ts";
 import { count, fabricRow, rowsFrom, rowsNamed, rowWords, sideOf } from "./row-words.ts";
 import { type Settled, ZERO_NOTE } from "./settled.ts";
-import { armholeTie, sleeveCounts, sleevePiece } from "./sleeve.ts";
+import { armholeTie, sleeveCounts, sleevePiece, sleevePlan } from "./sleeve.ts";
 import { straightRows } from "./straight-rows.ts";
 
 /*
@@ -62,7 +62,8 @@ export function draftPanels(asked: Choices, settled: Settled): DraftParts {
   };
 }
 
-function planOf({ sleeves, ribDepth, forChildren, pockets, bodyLength }: Choices): DraftParts["plan"] {
+function planOf(choices: Choices): DraftParts["plan"] {
+  const { sleeves, ribDepth, forChildren, pockets, bodyLength } = choices;
   return [
     ["body width", "half of finished bust"],
     ["body length", bodyLength],
@@ -77,9 +78,9 @@ function planOf({ sleeves, ribDepth, forChildren, pockets, bodyLength }: Choices
     ...(sleeves
       ? ([
           ["rib depth", `${ribDepth} cm`],
-          ["cuff", "a third of upper arm plus 12.5 cm"],
           ["sleeve length", "neck to wrist minus half of width across shoulders"],
-        ] as const)
+          ...sleevePlan(choices),
+        ] as DraftParts["plan"])
       : []),
     ...(pockets
       ? ([

@@ -26,6 +26,7 @@ import {
   rowsWords,
   sleeveCounts,
   sleevePiece,
+  sleevePlan,
 } from "./sleeve.ts";
 import { straightRows } from "./straight-rows.ts";
 
@@ -137,7 +138,7 @@ function planOf(choices: Choices, cut: Cut): DraftParts["plan"] {
     ["neck width", "half of cross back plus 3 cm"],
     ["shoulder", "half of (width across shoulders minus neck width)"],
     ["neck opening", `${share} % of neck width plus ${Math.round(sides * rib.stitchCm * 2) / 2} cm`],
-    ["cuff", tapers(choices.fabric) ? "a third of upper arm plus 12.5 cm" : "half of upper sleeve"],
+    ...sleevePlan(choices),
     ["sleeve length", "neck to wrist minus half of width across shoulders"],
   ];
 }

@@ -73,6 +73,7 @@ function planOf(choices: Choices): DraftParts["plan"] {
     ["underarm to hem", `${choices.bodyLength} minus yoke depth`],
     ["sleeve length", "arm length"],
     ["cuff", "a third of upper arm plus 12.5 cm"],
+    ["straight above cuff", "5 cm"],
   ];
 }
 
@@ -112,11 +113,12 @@ function countsOf(choices: Choices, settled: Settled): DraftParts["counts"] {
     );
   const decreases = stepsWorked(SLEEVE, settled);
   return [
-    ["half back neck sts", `along: 18 % of neck edge, ${stitches}`],
+    // As many times as each is in the neck edge, which has to go over the head.
+    ["half back neck sts", `along: 18 % of neck edge, ${stitches}, weight: 4`],
     ["back neck sts", "same as: twice half back neck sts"],
     [
       "sleeve neck sts",
-      `along: 14 % of neck edge, ${stitches}, parity: even, at least: ${nearestEven(3 / stitchCm)}`,
+      `along: 14 % of neck edge, ${stitches}, parity: even, at least: ${nearestEven(3 / stitchCm)}, weight: 2`,
     ],
     ["neck sts", "same as: twice back neck sts plus twice sleeve neck sts"],
     ...steps.map(
@@ -161,7 +163,10 @@ function countsOf(choices: Choices, settled: Settled): DraftParts["counts"] {
       "cuff sts",
       `along: cuff, ${stitches}, same as: upper sleeve sts${sumOf(decreases, "stitches", "minus")}`,
     ],
-    ["straight rounds", `of: rows, order: any, at least: ${straight}`],
+    [
+      "straight rounds",
+      `along: straight above cuff, in: main, of: rows, order: any, at least: ${straight}, weight: 0.2`,
+    ],
     [
       "sleeve rounds",
       `along: sleeve length minus rib depth, in: main, of: rows, order: any, same as: straight rounds${sumOf(decreases, "rows")} plus 1`,

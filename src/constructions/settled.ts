@@ -6,8 +6,14 @@ export interface Settled {
   readonly zeros: boolean;
 }
 
-/** Before anything is chosen every step is there. */
-export const UNSETTLED: Settled = { without: new Set(), zeros: true };
+/** Steps that shape as fast as can be, which a garment only has where slower ones do not come far enough. */
+const FASTEST = ["double increases", "quick decreases"] as const;
+
+/** Before anything is chosen: first without the fastest steps, and then with every step. */
+export const UNSETTLED: readonly Settled[] = [
+  { without: new Set(FASTEST), zeros: true },
+  { without: new Set(), zeros: true },
+];
 
 export const ZERO_NOTE = "Where a size has 0, leave that step out and go on with the next.";
 

@@ -51,13 +51,15 @@ export function armholeTie({ stitchCm, rowCm }: StartGauge, armhole: string): st
   return `sleeve top sts is ${over} for every ${under} ${armhole} ${slack}`;
 }
 
-/** The fraction with the smallest bottom, up to 12, that is within a hundredth of a value. */
+/** The fraction with the smallest bottom, up to 40, that is within half a hundredth of a value. */
 function smallFraction(value: number): { readonly over: number; readonly under: number } {
-  for (let under = 1; under < 12; under += 1) {
-    const over = Math.round(value * under);
-    if (Math.abs(over / under - value) < 0.01 * value) return { over, under };
+  let best = { over: Math.round(value), under: 1 };
+  const off = ({ over, under }: typeof best): number => Math.abs(over / under - value);
+  for (let under = 1; under <= 40 && off(best) > 0.005 * value; under += 1) {
+    const next = { over: Math.round(value * under), under };
+    if (off(next) < off(best)) best = next;
   }
-  return { over: Math.round(value * 12), under: 12 };
+  return best;
 }
 
 /** The rib that a piece begins with, on a count of stitches. */
@@ -72,6 +74,15 @@ export function ribStart(choices: Choices, sts: string, rib: Choices["hem"]): re
     `Change to ${choices.hookMm} mm hook.`,
   ];
 }
+
+/** What the plan says of a sleeve beside its length and width. */
+export const sleevePlan = (choices: Choices): DraftParts["plan"] =>
+  tapers(choices.fabric)
+    ? [
+        ["cuff", "a third of upper arm plus 12.5 cm"],
+        ["straight at sleeve top", "5 cm"],
+      ]
+    : [["cuff", "half of upper sleeve"]];
 
 /** Counts of a sleeve. The plan has to have "upper sleeve", "cuff", "sleeve length" and "rib depth". */
 export const sleeveCounts = (choices: Choices, settled: Settled): DraftParts["counts"] =>
@@ -102,7 +113,11 @@ function taperedCounts(choices: Choices, settled: Settled): DraftParts["counts"]
       "increase rows",
       `of: rows, order: any, same as: ${sumOf(steps, "rows").replace(/^ plus /, "")}${steps.length > 0 ? " plus 4" : ""}`,
     ],
-    ["straight rows", "of: rows, order: any, parity: even, at least: 4"],
+    // A little weight, so that the shaping is spread over the sleeve where any spread would do.
+    [
+      "straight rows",
+      "along: straight at sleeve top, in: main, of: rows, order: any, parity: even, at least: 4, weight: 0.2",
+    ],
     [
       "sleeve rows",
       `along: sleeve length minus rib depth, in: main, of: rows, ${rowsWords(choices)}, order: any, same as: increase rows plus straight rows`,
