@@ -170,6 +170,7 @@ function leftFront(choices: Choices): readonly string[] {
     "Foundation row (WS): Sc in 2nd ch from hook and in each ch across, turn. {front sts} sts.",
     `Row 1 (RS): ${rowWords(fabricRow(fabric, 1))} {front sts} sts.`,
     ...straightFrom(fabric, 2, "{front neck rows}", "{front sts} sts"),
+    "Do not fasten off.",
     "",
     "## Left shoulder",
     `Row 1 (WS): Ch {neck drop sts + ${back.chains}}, ${plain} in ${ORDINALS[back.chains + 1]} ch from hook and in each of next {neck drop sts - 1} ch, ${stitch} in each st across, turn. {long sts} sts.`,
