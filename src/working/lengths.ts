@@ -37,7 +37,7 @@ export function rowsToMeasure(work: PieceWork, until: Until, troubles: Trouble[]
   const { gauges } = work.context.tree;
   const whole = gauges.filter((gauge) => gauge.rows && gauge.heightCm);
   const fabric = whole.length === 1 ? fabricSize(gauges) : null;
-  const rows = work.state.rowsWorked;
+  const rows = work.state.crossed ? null : work.state.rowsWorked;
   if (!measure || measure.unit === null || until.from === "other" || !fabric || rows === null) return;
   const statedCm = work.number(measure);
   const workedCm = rows * fabric.rowCm;

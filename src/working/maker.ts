@@ -410,7 +410,9 @@ export class Maker {
       const named = clause.piece.toLowerCase();
       const known =
         named === "" || this.context.tree.pieces.some((piece) => piece.name.toLowerCase().includes(named));
-      if (!known) troubles.push({ is: "piece-not-found", span: instruction.span, asked: clause.piece });
+      // A name is written with a capital; "as for first side" only points back.
+      if (!known && /^\p{Lu}/u.test(clause.piece))
+        troubles.push({ is: "piece-not-found", span: instruction.span, asked: clause.piece });
       state.lastUnread = true;
       state.everUnread = true;
       state.fastened = true;

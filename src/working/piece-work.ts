@@ -309,6 +309,7 @@ export class PieceWork {
     state.number = number;
     state.ring = false;
     state.begin = null;
+    if (clauses.some(goesAlongRowEnds)) state.crossed = true;
     if (state.rowsWorked !== null) state.rowsWorked += more.rows ?? (more.rows === null ? 0 : 1);
   }
 
@@ -543,6 +544,10 @@ function leaveKinds(tried: TriedRow, below: Edge | null): TriedRow {
   const unknown = "the edge was taken on trust";
   return { after: { ...tried.after, edge: null, held: null, troubles: [], unknown }, check: [] };
 }
+
+const goesAlongRowEnds = (clause: Clause): boolean =>
+  (clause.kind === "along" && clause.edge === "row-ends") ||
+  (clause.kind === "work" && clause.target.what.is === "row-end");
 
 /** The words of a row up to its first clause. */
 function headOf(text: string, { span, clauses }: Instruction): string {

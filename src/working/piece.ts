@@ -107,6 +107,8 @@ export class PieceState {
   ended = false;
   /** Rows that were worked, all told, for the places along the side; null where a measure made the number unknown. */
   rowsWorked: number | null = 0;
+  /** Stitches were picked up along the ends of rows: the rows before lie across the later ones and add nothing to their length. */
+  crossed = false;
 
   constructor(
     readonly name: string,
