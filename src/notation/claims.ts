@@ -454,6 +454,8 @@ function readTail(reading: Reading): Tail {
       )
     ) {
       cursor.accept("front|back|neck|shoulder|armhole|sleeve|body|yoke|half|edge|side");
+      // "26 sc for back of neck", "12 sc on front of left shoulder".
+      cursor.accept("of the? left|right? front|back|neck|shoulder|armhole|sleeve|body|yoke");
       tail.any = true;
       continue;
     }

@@ -46,7 +46,7 @@ const NUMBERS =
   /(?:\{[a-z][^{}\n]{0,80}\}|[\d\s,;:&+()[\]{}/.½¼¾?#-]|(?<![a-z])(?:and|to|thru|through|till?|until|or|the|rows?|rnds?|rounds?|rds?|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|zero)(?![a-z])|(?<![a-z])r(?=\d)|(?<=\d\s?)(?:st|nd|rd|th|d)(?![a-z])){0,160}[a-z]{0,12}/iy;
 const ROW_WORD = new RegExp(`\\s{0,3}\\(?(${ROWS})\\b(?:\\)(?=\\s?[:.-]))?`, "iy");
 const NEXT = new RegExp(
-  `(?:the\\s)?(next|following)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`,
+  `(?:the\\s)?(next|following|last|final)\\b\\s{0,2}(?:((?:rs|ws|right[ -]side|wrong[ -]side|inc|dec)\\s)?(${ROWS})\\b)?`,
   "iy",
 );
 const NAMED = new RegExp(
@@ -204,6 +204,9 @@ class LabelReader {
     const head = at(NEXT, this.plain, this.from);
     if (!head) return null;
     let to = this.from + head[0].length;
+    // "Last 2 rnds: ..." are the next to be worked; "last row" alone is a name.
+    const named = /^(?:last|final)$/i.test(head[1] ?? "");
+    if (head[3] !== undefined && named) return null;
     if (head[3] !== undefined) {
       // Only the word before "row" tells a side: "rows" ends in one, too.
       const tag = head[0].search(/\b(?:rs|ws|right|wrong)/i);

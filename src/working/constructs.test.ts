@@ -599,3 +599,31 @@ it("leaves the last row bare behind which a round goes into one before it", () =
       "Rnd 1: 8 sc in magic ring, join.\nRnd 2: Ch 1, 3 dc in each sc around, join. (24 dc)\nRnd 3: *Ch 4, sc in next sc of Rnd 1; rep from * 7 more times, join. (8 ch-4 sps)",
     ),
   ).toEqual([]));
+
+it("reads what is shaped at each end before what is worked across, and a count told with its place", () => {
+  const rows = (end: number): string =>
+    `${sc(26)}Row 2: Ch 1, dec 1 st at each end, sc across. (24 sc)\nRow 3: Sl st in first 3 sts, sc to within last 3 sts - ${end} sc for back of neck. Break off.`;
+  expect(found(rows(18))).toEqual([]);
+  expect(found(rows(17))).toEqual(["rows/count-differs Row 3"]);
+});
+
+it("works the last stitch of a row in the top of the skipped chain", () =>
+  expect(
+    found(
+      "Ch 20.\nRow 1: Dc in 4th ch from hook (3 skipped ch count as dc), dc in each ch across, turn. (18 dc)\nRow 2: Ch 1, sc in each dc across, working the last sc in the top of the skipped ch-3, turn. (18 sc)",
+    ),
+  ).toEqual([]));
+
+it("goes on with rows of its own after a piece made as another", () => {
+  const spots = (count: number): string =>
+    `SPOTS\nSmall: 7 sc in magic ring, sl st in first sc. (7)\nLarge: work as small, then 2 sc in each st around, sl st in first sc. (${count})`;
+  expect(found(spots(14))).toEqual([]);
+  expect(found(spots(7))).toEqual(["rows/count-differs"]);
+});
+
+it('works "Last 2 rnds" like any other', () => {
+  const cuff = (count: number): string =>
+    `Ch 22, join with sl st in first ch to form a ring.\nRnd 1: Ch 1, sc in each ch around, join. (22 sc)\nLast 3 rnds: Ch 1, hdc in each st around, join. (${count} hdc)`;
+  expect(found(cuff(22))).toEqual([]);
+  expect(found(cuff(23))).toEqual(["rows/count-differs Last 3 rnds"]);
+});

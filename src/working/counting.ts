@@ -96,13 +96,29 @@ export function countPart(edge: Edge, part: ClaimPart): number | null {
   if (groups > 0) return groups;
   if (isShell(part.kind))
     return edge.sum((place) => (place.group === "" && place.groupAt === 0 && place.groupSize >= 3 ? 1 : 0));
-  return edge.sum((place) =>
+  const named = edge.sum((place) =>
     place.counted && coversPlace(part.kind, place.code)
       ? 1
       : !place.counted && place.code === part.kind
         ? 1
         : 0,
   );
+  return named === 0 && part.kind === "picot" ? closedChains(edge) : named;
+}
+
+/** Chains closed by a slip stitch, as "ch 2, sl st in same place" makes a picot without its name. */
+function closedChains(edge: Edge): number {
+  let closed = 0;
+  let before: Place | undefined;
+  const closes = (chain: Place | undefined, place: Place | undefined): number =>
+    chain?.role === "chain" && place?.code === "sl st" ? 1 : 0;
+  for (const { unit, times } of edge.runs) {
+    closed += closes(before, unit[0]);
+    for (let at = 1; at < unit.length; at++) closed += times * closes(unit[at - 1], unit[at]);
+    before = unit[unit.length - 1];
+    closed += (times - 1) * closes(before, unit[0]);
+  }
+  return closed;
 }
 
 /** Which chains inside rows a pattern counts as stitches: none, all, or those of one length ("each ch-1 sp is one st"). */

@@ -5,6 +5,7 @@ import type { Choices } from "./choices.ts";
 import { Cursor, Edge, EdgeMaker, flatten, type Position, type Run } from "./edge.ts";
 import { changeAtEnds } from "./end-changes.ts";
 import { workEvenly } from "./evenly.ts";
+import { withoutGroupCut } from "./first-group.ts";
 import { workGroup } from "./groups.ts";
 import { togetherFrom, workTogether } from "./interleaving.ts";
 import { closeRound, joinYarn, workAlong } from "./joining.ts";
@@ -208,7 +209,8 @@ export class Hands {
     // A space that the round begins in is worked by what begins there, and does not come round again.
     const worked = this.enteredSpace || (inSame && entered === "place");
     const passed = edge.before(worked ? lastBefore(edge, here) : here);
-    this.below = new Edge([...edge.from(here, (place) => place).runs, ...passed.runs], true);
+    const behind = withoutGroupCut(passed, cursor.place);
+    this.below = new Edge([...edge.from(here, (place) => place).runs, ...behind], true);
     this.cursor = new Cursor(this.below);
     this.entered = entered;
     this.slippedOver = Math.max(0, before);

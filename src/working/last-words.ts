@@ -69,14 +69,3 @@ export function closesWithStitch(
   const bridged = hands.skipped > 0 || hands.lace ? hands.out.last.chains + 1 : 0;
   return cursor.edge.closed && hands.countStitchesLeft() <= hands.slippedOver + bridged;
 }
-
-/** "Ch 3, sl st in 3rd ch from hook" in mid row: the chain just made is drawn together to a picot, which takes no place. */
-export function closesPicot(hands: Hands, { stitch, target }: WorkClause): boolean {
-  const { last } = hands.out;
-  if (stitch !== "sl st" || target.from !== "hook" || target.ref !== "nth" || last?.role !== "chain")
-    return false;
-  return (target.nth ? hands.number(target.nth) : 1) <= last.chains + 1 && last.chains <= MOST_IN_PICOT;
-}
-
-/** A longer chain that is worked back along is more than a picot. Common practice, no source. */
-const MOST_IN_PICOT = 6;

@@ -198,13 +198,20 @@ export class Maker {
     }
     this.newSection = false;
     const asPiece = clauses.find((clause) => clause.kind === "as-piece");
-    if (asPiece?.kind === "as-piece")
-      return this.workAsPiece(
-        instruction,
+    if (asPiece?.kind === "as-piece") {
+      // "Work as small, then 2 sc in each st around": a row of its own comes after, and the count is of that row.
+      const after = clauses.slice(clauses.indexOf(asPiece) + 1);
+      const goesOn = !asPiece.reversing && after.some(({ kind }) => ROWS_OWN.has(kind));
+      const outcome = this.workAsPiece(
+        goesOn ? { ...instruction, claims: [] } : instruction,
         asPiece,
         troubles,
         instruction.label?.rows.length ? span.count : null,
       );
+      if (!goesOn || !this.work.state.edge || this.work.state.everUnread) return outcome;
+      this.work.state.fastened = false;
+      return this.workPlan(instruction, after, null, null, troubles);
+    }
     return this.workPlan(instruction, clauses, span.first, span.count, troubles);
   }
 
@@ -572,6 +579,9 @@ function slips(clause: Clause): boolean {
 function claimOf(amount: Amount): Claim {
   return { span: amount.span, parts: [{ span: amount.span, amount, kind: "any", words: "" }] };
 }
+
+/** What is worked into a piece that was made as another. */
+const ROWS_OWN: ReadonlySet<Clause["kind"]> = new Set(["work", "group", "repeat"]);
 
 interface RowNumbers {
   readonly from: number;

@@ -2,11 +2,13 @@ import type { Clause, Target, WorkClause } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { startFromHook, startOnFoundation } from "./chains.ts";
 import { Cursor } from "./edge.ts";
+import { nameFirstGroup } from "./first-group.ts";
 import { enterGaps } from "./gaps.ts";
 import type { Hands } from "./hands.ts";
 import { closeRound } from "./joining.ts";
-import { closesPicot, closesRound, closesWithStitch, isCountBehind, MOST_ALONE } from "./last-words.ts";
+import { closesRound, closesWithStitch, isCountBehind, MOST_ALONE } from "./last-words.ts";
 import { isMarked, marked, putAlongMarks } from "./marks.ts";
+import { closesPicot } from "./picots.ts";
 import { inGroup, type Place, placeOf } from "./place.ts";
 import { closedChain, isRing, RING } from "./ring.ts";
 import { countPlaces, goToNext, leftAtLast, type Seeker, seek, seekAny, takePlaces } from "./seeking.ts";
@@ -21,6 +23,7 @@ import {
   namesTurningChain,
   needSeeker,
   nothingThere,
+  ofEach,
   seekerFor,
   takesOf,
   UNKNOWN_EDGE,
@@ -36,15 +39,17 @@ export function workStitches(
   before: Clause | undefined,
 ): void {
   const said = clause.count ? hands.number(clause.count) : null;
-  const { target } = clause;
-  const places = target.count ? hands.number(target.count) : null;
-  if (said === 0 || places === 0) return;
-  if (clause.stitch === "sl st" && closesRound(hands, clause)) {
-    hands.joined = true;
+  // "In ch-1 sp of each V-st" is in each V-st, once.
+  const target = ofEach(clause.target);
+  if (target !== clause.target) {
+    workStitches(hands, { ...clause, target }, after, before);
     return;
   }
-  if (closesPicot(hands, clause)) {
-    hands.out.replaceLast(placeOf("picot", "join", false, 0, "picot"));
+  const places = target.count ? hands.number(target.count) : null;
+  if (said === 0 || places === 0) return;
+  if (closesPicot(hands, clause, before)) return;
+  if (clause.stitch === "sl st" && closesRound(hands, clause)) {
+    hands.joined = true;
     return;
   }
   if (clause.target.ref === "first" && closesWithStitch(hands, clause, !after().some(makesStitches))) {
@@ -124,6 +129,7 @@ export function workStitches(
   )
     putAlongMarks(hands, only, from, seekerFor(hands, target), times);
   else put(hands, made, times, perPlace, target.what.is === "marked");
+  if (target.ref === "same") nameFirstGroup(hands, rest);
   const loops = clause.loops ?? target.loops ?? hands.loops;
   if (loops === "front" || loops === "back") hands.singly[loops] += times * takes;
   hands.entered = "place";

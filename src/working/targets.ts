@@ -285,3 +285,10 @@ export function lastPlace(edge: Edge): Place | undefined {
   const run = edge.runs[edge.runs.length - 1];
   return run?.unit[run.unit.length - 1];
 }
+
+/** "In ch-1 sp of each V-st", "in centre dc of each shell" is in each of them, once. */
+export function ofEach(target: Target): Target {
+  const { of } = target;
+  const single = (target.ref === "next" || target.ref === "center") && !target.count;
+  return single && of?.ref === "each" && of.what.is === "stitch" ? of : target;
+}

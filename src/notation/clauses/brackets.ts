@@ -35,6 +35,7 @@ export function readBracket(reading: Reading): readonly Clause[] {
     readRepeatOrGroup(reading, open, close) ??
     readBracketClaim(reading, open, close) ??
     readNamedBracket(reading, open, close) ??
+    readNameAlone(reading, open, close) ??
     readSizeOnlyBracket(reading, open, close) ??
     readPlain(reading, open, close)
   );
@@ -272,6 +273,25 @@ function readNamedBracket(reading: Reading, open: number, close: number): readon
   });
 }
 
+/** "Ch 3, sl st in 3rd ch from hook (picot)": the name of what was just made, where that cannot be one more stitch. */
+function readNameAlone(reading: Reading, open: number, close: number): readonly Clause[] | null {
+  const { cursor, out } = reading;
+  const [before, last] = out.slice(-2);
+  const picot =
+    last?.kind === "work" &&
+    (last.stitch === "sl st" || last.stitch === "sc") &&
+    (last.target.from === "hook" || last.target.ref === "same") &&
+    before?.kind === "chain";
+  if (!picot) return null;
+  return cursor.attempt(() => {
+    cursor.at = open + 1;
+    const stitch = cursor.within(close, () => stitchAt(cursor, reading, 0, false));
+    if (!stitch?.code.includes("picot") || open + 1 + stitch.length !== close) return null;
+    cursor.at = close + 1;
+    return nameLast(reading, stitch.code, cursor.spanFrom(open).to) ? [] : null;
+  });
+}
+
 /** Steps over "shell made", "first V-st formed"; false where the words are none. */
 export function readMade(reading: Reading): boolean {
   const { cursor } = reading;
@@ -296,7 +316,7 @@ export function nameOf(reading: Reading, from: number): string {
     .trim();
   const start = cursor.fits("a|an|the|first|1st|one|beginning|beg", from - cursor.at) ? from + 1 : from;
   const stitch = stitchAt(cursor, reading, start - cursor.at, false);
-  return stitch && !stitch.special && start + stitch.length === cursor.at - 1 ? stitch.code : words;
+  return stitch && start + stitch.length === cursor.at - 1 ? stitch.code : words;
 }
 
 /** Gives a name to the stitch or group just read. */

@@ -14,7 +14,7 @@ export function readTop(reading: Reading, draft: Draft): void {
   const { cursor } = reading;
   if (
     cursor.accept(
-      "the? very? top|tops|tip|head of the? beg|beginning|starting|turning|turn|first|initial|starting? ch|chain|chs",
+      "the? very? top|tops|tip|head of the? beg|beginning|starting|turning|turn|first|initial|starting|skipped|missed? ch|chain|chs|chains",
     )
   ) {
     const chains = readLooseNumber(reading);

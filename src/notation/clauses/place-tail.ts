@@ -178,7 +178,16 @@ function acceptWhatWasDone(reading: Reading): boolean {
 
 /** "the dc just made": the stitch the hook has come from, not the next of the edge. */
 function isJustMade(reading: Reading, draft: Draft): boolean {
-  if (!reading.cursor.accept("just made|worked|completed|formed")) return false;
+  const { cursor } = reading;
+  // "In last sc made" says the same in other words.
+  const last = draft.ref === "last" && !draft.count && cursor.fits("made|worked|completed") > 0;
+  if (!last && !cursor.fits("just made|worked|completed|formed")) return false;
+  cursor.accept("just");
+  cursor.at += 1;
+  if (last) {
+    draft.ref = "same";
+    return true;
+  }
   if (draft.ref === null && !draft.each && !draft.count && draft.noun && !draft.noun.plural)
     draft.ref = "same";
   return true;

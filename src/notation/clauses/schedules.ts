@@ -50,9 +50,13 @@ export function readSchedule(reading: Reading): ScheduleClause | readonly Schedu
     if (!where) return null;
     const atFirst = cursor.spanFrom(start);
     const second = readSecondEdge(reading);
+    const behindEdge = cursor.at;
+    const comma = cursor.isMark(",");
     cursor.accept("of|on|in|,");
     const ofRow = cursor.accept("of? the|this? row|rnd|round") || cursor.accept("row|rnd|round");
     const next = ofRow ? null : readFirstRow(reading);
+    // "Dec 1 st at each end, sc across": the comma parts what is shaped from what is worked.
+    if (comma && !ofRow && !next) cursor.at = behindEdge;
     if (next) first = next.first;
     if (early) beats.push(early.times ? early : { ...early, ...timesHere(reading) });
     if (next?.run) beats.push({ span: cursor.spanFrom(start), every: one(reading), times: next.run });
