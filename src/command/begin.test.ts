@@ -95,4 +95,19 @@ describe("loopwright begin", () => {
     await run(["begin", "raglan", "--body", "children, published", "--sizes", "4 8", "--out", file]);
     expect(await readFile(file, "utf8")).toContain("Follow your local rules");
   });
+
+  it("takes a name with a space for one size", async () => {
+    const { err } = await run([
+      "begin",
+      "panels",
+      "--body",
+      "babies, published",
+      "--sizes",
+      "12 months",
+      "--gauge",
+      "no",
+    ]);
+    expect(err).toContain("A gauge is stitches and rows");
+    expect(err).not.toContain("The chart has no size");
+  });
 });

@@ -140,7 +140,9 @@ function sizesOf(
   const lacking = (size: string): readonly Measurement[] =>
     needed.filter((one) => !chart.values.get(one)?.[chart.sizes.indexOf(size)]);
   if (said === undefined) return chart.sizes.filter((size) => lacking(size).length === 0);
-  const names = (said.includes(",") ? said.split(",") : said.split(/\s+/))
+  // "12 months" is one name, though it has a space.
+  const parts = said.includes(",") ? said.split(",") : said.split(/\s+/);
+  const names = (chart.sizes.includes(said.trim()) ? [said] : parts)
     .map((name) => name.trim())
     .filter((name) => name !== "");
   const missing = names.filter((name) => !chart.sizes.includes(name));
