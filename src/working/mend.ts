@@ -27,6 +27,33 @@ export function editSideTag(text: string, { label }: Instruction): Edit | null {
   return { span: { from, to: from + 2 }, text: tag[1] === "R" ? "WS" : "RS" };
 }
 
+/**
+ * The edit that adds a step at the end of the row above, before its count: ", turn". Null where no row of the same piece stands there.
+ */
+export function editRowAbove(
+  placed: readonly { readonly instruction: Instruction; readonly piece: string }[],
+  at: number,
+  step: string,
+): Edit | null {
+  for (let above = at - 1; above >= 0; above -= 1) {
+    const row = placed[above];
+    if (!row || row.piece !== placed[at]?.piece) return null;
+    if (!row.instruction.label) continue;
+    const last = row.instruction.clauses.findLast(({ kind }) => kind !== "aside");
+    return last ? { span: { from: last.span.to, to: last.span.to }, text: step } : null;
+  }
+  return null;
+}
+
+/** The edit that gives a row the number that comes next: "Row 7" to "Row 6". Null where its label tells several rows or no figure. */
+export function editRowNumber(text: string, { label }: Instruction, next: number): Edit | null {
+  const [range, ...more] = label?.rows ?? [];
+  if (!range || more.length > 0 || range.from.span.to !== range.to.span.to) return null;
+  const { from, to } = range.from.span;
+  const figure = /^\d+/.exec(text.slice(from, to))?.[0];
+  return figure === undefined ? null : { span: { from, to: from + figure.length }, text: String(next) };
+}
+
 /** A finding whose remedy at an index is done by edits. */
 export function withEdit(finding: Finding, remedy: number, edit: Edit | null): Finding {
   if (!edit) return finding;

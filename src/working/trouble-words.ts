@@ -36,7 +36,7 @@ import {
 } from "./findings/index.ts";
 import { sayKind, totalOf } from "./line-report.ts";
 import type { LineOutcome } from "./maker.ts";
-import { claimedAmount, withEdit } from "./mend.ts";
+import { claimedAmount, editRowAbove, editRowNumber, withEdit } from "./mend.ts";
 import { isUnknown } from "./targets.ts";
 import type { Trouble } from "./trouble.ts";
 import { labelBefore, type Placed, sayRow, type WorkedSizes } from "./worked-sizes.ts";
@@ -85,9 +85,15 @@ const WORDING: { readonly [K in Kind]: (met: Met<K>) => Finding } = {
   "chain-from-hook": ({ where, row, first: { nth, chains } }) =>
     chainFromHook.at(where, { row, nth, chains }),
   "worked-on-nothing": ({ where, row }) => workedOnNothing.at(where, { row }),
-  "turn-missing": ({ where, row, before, tag }) => turnMissing.at(where, { row, before, tag }),
+  "turn-missing": ({ work, at, where, row, before, tag }) =>
+    withEdit(turnMissing.at(where, { row, before, tag }), 0, editRowAbove(work.placed, at, ", turn")),
   "turn-doubled": ({ where, row, before }) => turnDoubled.at(where, { row, before }),
-  "join-missing": ({ where, row, before }) => joinMissing.at(where, { row, before, how: "joined" }),
+  "join-missing": ({ work, at, where, row, before }) =>
+    withEdit(
+      joinMissing.at(where, { row, before, how: "joined" }),
+      0,
+      editRowAbove(work.placed, at, "; join with sl st in first st"),
+    ),
   "evenly-unsaid": ({ where, row, cases }) =>
     evenlyWithoutNumber.at(where, {
       row,
@@ -100,8 +106,12 @@ const WORDING: { readonly [K in Kind]: (met: Met<K>) => Finding } = {
   "rejoin-nowhere": ({ where, row }) => rejoinWithoutPlace.at(where, { row }),
   "row-not-found": ({ where, row, first: { asked } }) => rowNotFound.at(where, { row, asked }),
   "piece-not-found": ({ where, row, first: { asked } }) => unknownPiece.at(where, { row, asked }),
-  "number-skips": ({ where, row, first: { expected, found } }) =>
-    numberSkips.at(where, { row, expected, found }),
+  "number-skips": ({ work, at, where, row, first: { expected, found } }) =>
+    withEdit(
+      numberSkips.at(where, { row, expected, found }),
+      0,
+      editRowNumber(work.tree.text, (work.placed[at] as Placed).instruction, expected),
+    ),
   "number-repeats": ({ where, row, first: { found } }) => numberRepeats.at(where, { row, found }),
   "ends-on-other-side": ({ where, row, first: { asked }, sized }) =>
     endsOnOtherSide.at(where, { row, asked, rows: sized(({ rows }) => rows) }),
