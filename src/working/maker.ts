@@ -14,7 +14,7 @@ import type { Edge } from "./edge.ts";
 import { trustedEdge } from "./free-edges.ts";
 import { lastSectionNamed, partNamed, rowsOfStitchPattern } from "./named-parts.ts";
 import { nameKey, rowCalled, rowTold } from "./named-rows.ts";
-import type { PieceState, WorkedRow } from "./piece.ts";
+import { countRows, type PieceState, type WorkedRow } from "./piece.ts";
 import { PieceWork, type SizeContext } from "./piece-work.ts";
 import { claimsBehind, type PatternRows, Plan } from "./plan.ts";
 import { hasRemark } from "./remarks.ts";
@@ -458,7 +458,7 @@ export class Maker {
     return this.outcome({
       first: 1,
       last: state.number,
-      rows: state.rows.length,
+      rows: countRows(state.rows) ?? state.rows.length,
       edge: state.edge,
       made: state.wasRound ? "round" : "row",
       trust,

@@ -44,6 +44,16 @@ export interface WorkedRow {
   readonly joined: boolean;
 }
 
+/** How many rows there are, those told as a whole with all of theirs; null where a measure alone says it. */
+export function countRows(rows: readonly WorkedRow[]): number | null {
+  let count = 0;
+  for (const row of rows) {
+    if (row.rows === null) return null;
+    count += row.rows;
+  }
+  return count;
+}
+
 /** A chain that a piece begins with. */
 export interface Foundation {
   readonly edge: Edge;
@@ -135,7 +145,8 @@ export class PieceState {
     this.foundation = other.foundation;
     this.foundations = [...this.foundations, ...other.foundations];
     this.colour = last.colour;
-    this.rowsWorked = untilSection === null ? other.rowsWorked : this.rows.length;
+    this.rowsWorked = untilSection === null ? other.rowsWorked : countRows(this.rows);
+    this.crossed = other.crossed;
     this.mainStitch = other.mainStitch;
     this.held = untilSection === null ? [...other.held] : [];
   }

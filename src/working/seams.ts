@@ -1,8 +1,9 @@
 import type { Finding } from "../base/index.ts";
-import type { GaugeStatement, PatternTree, SeamClause } from "../notation/index.ts";
+import type { PatternTree, SeamClause } from "../notation/index.ts";
 import { countStitches } from "./counting.ts";
 import { piecesDoNotMirror, seamsDoNotMatch } from "./findings/index.ts";
-import type { PieceState, WorkedRow } from "./piece.ts";
+import { type FabricSize, fabricSize } from "./lengths.ts";
+import { countRows, type PieceState, type WorkedRow } from "./piece.ts";
 import { isUnknown } from "./targets.ts";
 
 /*
@@ -54,9 +55,11 @@ export function compareMirrored(tree: PatternTree, perSize: readonly Pieces[]): 
         if (a !== null && b !== null && a !== b && !turned)
           return [{ size: name, one: a, other: b, what: "sts at the end", index: size }];
         // One row more is usual, since one side begins where the other ends.
-        if (Math.abs(one.length - two.length) < 2 || [...one, ...two].some((row) => isUnknown(row.edge)))
-          return [];
-        return [{ size: name, one: one.length, other: two.length, what: "rows", index: size }];
+        const rows = countRows(one);
+        const others = countRows(two);
+        if (rows === null || others === null || Math.abs(rows - others) < 2) return [];
+        if ([...one, ...two].some((row) => isUnknown(row.edge))) return [];
+        return [{ size: name, one: rows, other: others, what: "rows", index: size }];
       });
       const place = tree.pieces[Math.max(at, other)];
       if (cases.length > 0 && place)
@@ -97,9 +100,9 @@ export function compareSeam(
   perSize: readonly Pieces[],
   piece: string | null,
 ): Finding[] {
-  const gauge = mainGauge(tree.gauges);
+  const gauge = fabricSize(tree.gauges);
   const cases = perSize.flatMap((pieces, size) => {
-    const edges = edgesOf(clause, pieces, gauge, size);
+    const edges = edgesOf(clause, pieces, gauge);
     if (!edges) return [];
     const { one, other } = edges;
     const matches =
@@ -140,26 +143,10 @@ interface SeamEdge {
   readonly cm: number | null;
 }
 
-interface MainGauge {
-  readonly stitchCm: number;
-  readonly rowCm: number;
-}
-
-/** The one gauge of the pattern; null where there are several or it is not whole. */
-function mainGauge(gauges: readonly GaugeStatement[]): MainGauge | null {
-  const whole = gauges.filter((gauge) => gauge.stitches && gauge.rows && gauge.widthCm && gauge.heightCm);
-  const gauge = whole[0];
-  const stitches = gauge?.stitches?.values[0];
-  const rows = gauge?.rows?.values[0];
-  if (!gauge?.widthCm || !gauge.heightCm || !stitches || !rows) return null;
-  return { stitchCm: gauge.widthCm / stitches, rowCm: gauge.heightCm / rows };
-}
-
 function edgesOf(
   clause: SeamClause,
   pieces: Pieces,
-  gauge: MainGauge | null,
-  _size: number,
+  gauge: FabricSize | null,
 ): { readonly one: SeamEdge; readonly other: SeamEdge } | null {
   const back = pieceNamed(pieces, /\bback\b/i);
   const front = pieceNamed(pieces, /^(?!.*\b(?:left|right)\b).*\bfront\b/i);
@@ -219,7 +206,7 @@ const hasArmhole = (piece: PieceState): boolean =>
 function rowsToArmhole(piece: PieceState): number | null {
   if (piece.rowsWorked === null || piece.everUnread) return null;
   const first = piece.rows.findIndex((row) => /armhole|underarm/i.test(row.section));
-  return first === -1 ? piece.rows.length : first;
+  return countRows(first === -1 ? piece.rows : piece.rows.slice(0, first));
 }
 
 /** Rows of the armhole's edge, with none and with all of the shoulder's rows, which a slope may leave; null where they cannot be told. */
@@ -227,5 +214,7 @@ function rowsOfArmhole(piece: PieceState): readonly [least: number, most: number
   const rows = piece.rows.filter((row) => /armhole/i.test(row.section));
   const shoulders = piece.rows.filter((row) => /\bright\b.*shoulder/i.test(row.section));
   if (piece.rowsWorked === null || rows.length === 0 || shoulders.length === 0) return null;
-  return [rows.length, rows.length + shoulders.length];
+  const least = countRows(rows);
+  const slope = countRows(shoulders);
+  return least === null || slope === null ? null : [least, least + slope];
 }
