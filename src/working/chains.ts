@@ -232,8 +232,7 @@ export function readingsOf(chains: number, stitch: string | null): readonly (rea
     return chains <= 2 ? [none, ["dc"]] : [["dc"], none];
   const high = CHAINS_HIGH[stitch] as number;
   const own = [stitch];
-  if (chains === 1) return stitch === "sc" ? [none, own] : [none, own];
-  if (chains < high) return [none, own];
+  if (chains === 1 || chains < high) return [none, own];
   if (chains === high) return high >= 3 ? [own, none] : [none, own];
   // More chains than the stitch is high: the stitch and a space, or a bare arch in lace of low stitches.
   const withSpace = [stitch, `ch ${chains - high}`];

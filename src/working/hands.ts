@@ -421,67 +421,23 @@ export class Hands {
     }
   }
 
-  /** Keeps what a try would change, to take it back. */
+  /** Keeps everything that a try may change, to take it back. */
   keep(): () => void {
-    const {
-      cursor,
-      out,
-      entered,
-      lastStitch,
-      started,
-      joined,
-      lace,
-      passedMost,
-      skipped,
-      left,
-      loops,
-      below,
-      along,
-      chainAfter,
-      chainStands,
-      madeStitch,
-      stood,
-      amongGaps,
-      gapAt,
-      changeAtEnds,
-      leftOfGroup,
-    } = this;
-    const position = cursor?.position();
-    const runs: readonly Run[] = out.snapshot();
+    const fields = { ...this };
+    const { cursor, out, troubles, misnamed } = this;
     const { colour } = out;
-    const troubles = this.troubles.length;
+    const position = cursor?.position();
+    const runs = out.snapshot();
     const turned = { ...this.turned };
     const singly = { ...this.singly };
+    const lengths = { troubles: troubles.length, misnamed: misnamed.length };
     return () => {
-      this.cursor = cursor;
+      Object.assign(this, fields, { turned: { ...turned }, singly: { ...singly } });
       if (cursor && position) cursor.go(position);
-      this.out = out;
       out.restore(runs);
       out.colour = colour;
-      Object.assign(this, {
-        entered,
-        lastStitch,
-        started,
-        joined,
-        lace,
-        passedMost,
-        skipped,
-        left,
-        loops,
-        below,
-        along,
-        chainAfter,
-        chainStands,
-        madeStitch,
-        stood,
-        amongGaps,
-        gapAt,
-        changeAtEnds,
-        leftOfGroup,
-        turned,
-      });
-      Object.assign(this.singly, singly);
-      this.troubles.length = troubles;
+      troubles.length = lengths.troubles;
+      misnamed.length = lengths.misnamed;
     };
   }
 }

@@ -1,7 +1,6 @@
 import { Edge } from "./edge.ts";
 import { placeOf } from "./place.ts";
 
-/** A ring, of chains or of yarn: it takes any number of stitches. */
 /** A ring of so many chains. Where a row works into each of them, it is a round of chains. */
 export const ringOf = (chains: number): Edge =>
   new Edge([{ unit: [placeOf("ch", "ring", false, chains)], times: 1 }], true);
@@ -10,6 +9,7 @@ export const ringOf = (chains: number): Edge =>
 export const closedChain = (chains: number): Edge =>
   new Edge([{ unit: [placeOf("ch", "foundation", true, chains)], times: 1 }], true);
 
+/** A ring of yarn: it takes any number of stitches. */
 export const RING = new Edge([{ unit: [placeOf("ch", "ring", false)], times: 1 }], true);
 
 /** Whether an edge is a ring, of chains or of yarn, that is worked into as a whole. */
