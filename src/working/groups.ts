@@ -1,10 +1,11 @@
 import type { Clause, GroupClause } from "../notation/index.ts";
 import { flatten } from "./edge.ts";
+import { enterSame, passToLimit } from "./entering.ts";
 import type { Hands } from "./hands.ts";
 import { inGroup, type Place } from "./place.ts";
 import { isRing } from "./ring.ts";
 import { countPlaces, takePlaces } from "./seeking.ts";
-import { enterSame, passToLimit, workStitches } from "./stitching.ts";
+import { workStitches } from "./stitching.ts";
 import { leftAtLimit } from "./targets.ts";
 
 /** Several clauses worked into one place, or the same into each of several places. */

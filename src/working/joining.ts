@@ -1,11 +1,12 @@
 import type { AlongClause, JoinClause, JoinYarnClause, Target } from "../notation/index.ts";
 import { hasStitch, stitchOf } from "../stitches/index.ts";
 import { Cursor, Edge, type EdgeMaker } from "./edge.ts";
+import { goToFreeLoops } from "./entering.ts";
 import type { Hands } from "./hands.ts";
 import { chainPlace, placeOf } from "./place.ts";
 import { closedChain, ringOf } from "./ring.ts";
 import { goToNext } from "./seeking.ts";
-import { goToFreeLoops, workStitches } from "./stitching.ts";
+import { workStitches } from "./stitching.ts";
 import { isTrusted, nothingThere, seekerFor, UNKNOWN_EDGE } from "./targets.ts";
 import { Stuck, Unknowable } from "./trouble.ts";
 

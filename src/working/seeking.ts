@@ -1,6 +1,6 @@
 import type { PlaceWord } from "../notation/index.ts";
 import { coversPlace, hasStitch, stitchOf } from "../stitches/index.ts";
-import { Cursor, type Edge, type Position } from "./edge.ts";
+import { Cursor, type Edge } from "./edge.ts";
 import type { Place } from "./place.ts";
 
 /** What is looked for on an edge: words for a place, made ready for many questions. */
@@ -281,18 +281,6 @@ export function leftAtLast(edge: Edge, seeker: Seeker, count: number): number | 
   if (count === 0) return 0;
   takePlaces(cursor, seeker, total - count);
   return goToNext(cursor, seeker) ? cursor.left : null;
-}
-
-/** The places between two positions of one edge, as a flat list; meant for short stretches. */
-export function placesBetween(edge: Edge, from: Position, toLeft: number): Place[] {
-  const cursor = new Cursor(edge);
-  cursor.go(from);
-  const places: Place[] = [];
-  while (!cursor.atEnd && cursor.left > toLeft) {
-    places.push(cursor.place as Place);
-    cursor.step();
-  }
-  return places;
 }
 
 /** Stitches that count and have not been reached, with the chains where they are places. */
